@@ -1,0 +1,3 @@
+using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
+
+await WebAssemblyHostBuilder.CreateDefault(args).Build().RunAsync();

@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+
+namespace Scrapwright.Core.Designs;
+
+/// <summary>The families there are, and a ready design of each.</summary>
+public static class DesignCatalogue
+{
+    /// <summary>All families.</summary>
+    public static ImmutableArray<DesignFamily> Families { get; } = [];
+
+    /// <summary>The designs that need no file: each family with its defaults.</summary>
+    public static ImmutableArray<Design> BuiltIn { get; } =
+        [.. Families.Select(f => new Design { Key = f.Key, Title = f.Title, Family = f.Key })];
+
+    /// <summary>The family with that key, or null.</summary>
+    public static DesignFamily? FindFamily(string key) =>
+        Families.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.OrdinalIgnoreCase));
+}

@@ -1,0 +1,17 @@
+namespace Scrapwright.Core.Designs;
+
+/// <summary>How the strips of a panel follow each other.</summary>
+public enum StripPattern
+{
+    /// <summary>Neighbours as different as can be.</summary>
+    Contrast,
+
+    /// <summary>The same species from the middle outwards on both sides.</summary>
+    Mirrored,
+
+    /// <summary>From light to dark.</summary>
+    Graduated,
+
+    /// <summary>In any order that keeps neighbours apart.</summary>
+    Free,
+}

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+
+namespace Scrapwright.Core.Gifts;
+
+/// <summary>One design with options, for a recipient, by a date.</summary>
+public sealed record Gift
+{
+    /// <summary>Short name, unique in the list, written on its parts.</summary>
+    public required string Label { get; init; }
+
+    /// <summary>Who it is for.</summary>
+    public string Recipient { get; init; } = "";
+
+    /// <summary>Recipients who would compare their gifts; empty for none.</summary>
+    public string Circle { get; init; } = "";
+
+    /// <summary>Key of the design.</summary>
+    public required string Design { get; init; }
+
+    /// <summary>Options that differ from the design's, by parameter key, as text.</summary>
+    public ImmutableSortedDictionary<string, string> Options { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>The date it is due; null for none.</summary>
+    public DateOnly? Due { get; init; }
+
+    /// <summary>1 is made first; 1 to 9.</summary>
+    public int Priority { get; init; } = 2;
+}

@@ -1,0 +1,63 @@
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Pile;
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Core.Milling;
+
+/// <summary>What an offcut measures on its way to strips.</summary>
+public static class StripMilling
+{
+    /// <summary>Thickness ladder of an offcut, or a piece cut from it before milling, until both faces are flat.</summary>
+    /// <param name="offcut">The single offcut.</param>
+    /// <param name="length">Length of the piece when its faces are worked; at most the offcut's.</param>
+    /// <param name="width">Width of the piece when its faces are worked; at most the offcut's.</param>
+    /// <param name="shop">The shop's allowances.</param>
+    /// <remarks>A surfaced flat face takes no work: rough or warped pieces are face jointed and planed, one surfaced face is only planed opposite.</remarks>
+    public static Ladder Thickness(Offcut offcut, Length length, Length width, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(offcut);
+        ArgumentNullException.ThrowIfNull(shop);
+        var builder = new LadderBuilder(offcut.Thickness, Length.Zero);
+        if (NeedsFaceJoint(offcut))
+        {
+            builder.Take(Operation.FaceJoint, shop.Allowances.FaceJoint, Flattening.Loss(offcut, length, width));
+        }
+
+        if (NeedsFacePlane(offcut))
+        {
+            builder.Take(Operation.FacePlane, shop.Allowances.FacePlane);
+        }
+
+        return builder.Build();
+    }
+
+    /// <summary>Width ladder of a strip of the given rough width: both edges jointed.</summary>
+    /// <param name="roughWidth">Width before its edges are worked.</param>
+    /// <param name="shop">The shop's allowances.</param>
+    public static Ladder Width(Length roughWidth, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        return new LadderBuilder(roughWidth, Length.Zero).Take(Operation.EdgeJoint, shop.Allowances.EdgeJoint, times: 2).Build();
+    }
+
+    /// <summary>True when one face must first be made flat: rough or warped.</summary>
+    public static bool NeedsFaceJoint(Offcut offcut)
+    {
+        ArgumentNullException.ThrowIfNull(offcut);
+        return offcut.Faces == Faces.Rough || IsWarped(offcut);
+    }
+
+    /// <summary>True when the second face must be planed parallel.</summary>
+    public static bool NeedsFacePlane(Offcut offcut)
+    {
+        ArgumentNullException.ThrowIfNull(offcut);
+        return offcut.Faces != Faces.BothSurfaced || IsWarped(offcut);
+    }
+
+    /// <summary>True when it is cupped, bowed or twisted.</summary>
+    public static bool IsWarped(Offcut offcut)
+    {
+        ArgumentNullException.ThrowIfNull(offcut);
+        return offcut.Cup > Length.Zero || offcut.Bow > Length.Zero || offcut.Twist > Length.Zero;
+    }
+}

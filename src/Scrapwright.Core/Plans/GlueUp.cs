@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Milling;
+
+namespace Scrapwright.Core.Plans;
+
+/// <summary>Strips edge to edge, with their order and what becomes of the panel.</summary>
+public sealed record GlueUp
+{
+    /// <summary>Its name on sheets: G1, G2 …</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The gift it is for.</summary>
+    public required string Gift { get; init; }
+
+    /// <summary>Key of the panel part cut from it.</summary>
+    public required string Part { get; init; }
+
+    /// <summary>Blanks crosscut along each layer.</summary>
+    public required int Blanks { get; init; }
+
+    /// <summary>Layers resawn from the panel; 1 for none.</summary>
+    public required int Layers { get; init; }
+
+    /// <summary>The strips, lower edge first.</summary>
+    public required ImmutableArray<Strip> Strips { get; init; }
+
+    /// <summary>Shared length of the strips: the panel's length before its ends are squared.</summary>
+    public required Length Overlap { get; init; }
+
+    /// <summary>Sum of the strips' net widths.</summary>
+    public required Length RoughWidth { get; init; }
+
+    /// <summary>Width the blanks need after trimming.</summary>
+    public required Length TargetWidth { get; init; }
+
+    /// <summary>Thickness of one layer from the glue-up to finished.</summary>
+    public required Ladder ThicknessLadder { get; init; }
+
+    /// <summary>Width from the glue-up to trimmed.</summary>
+    public required Ladder WidthLadder { get; init; }
+
+    /// <summary>Chance that the panel holds width and thickness, in thousandths, rounded down.</summary>
+    public required int ChancePerMille { get; init; }
+
+    /// <summary>Least CIEDE2000 difference between neighbours in hundredths, rounded down; 0 for a single strip.</summary>
+    public required int LeastContrastHundredths { get; init; }
+
+    /// <summary>How many clamps of sufficient reach it needs.</summary>
+    public required int ClampsNeeded { get; init; }
+}

@@ -1,0 +1,17 @@
+namespace Scrapwright.Core.Plans;
+
+/// <summary>What a level of the objective measures.</summary>
+public enum LevelKind
+{
+    /// <summary>Gifts made, a gift of a higher priority outweighing all of lower ones together. Larger is better. Unit: weighted gifts.</summary>
+    GiftsMade,
+
+    /// <summary>Pairs of gifts in one circle that differ, wished species present, mirrored panels that can mirror. Larger is better. Unit: points.</summary>
+    Looks,
+
+    /// <summary>Rough volume cut out of the pile. Smaller is better. Unit: cubic millimetres, each cut rounded up.</summary>
+    WoodUsed,
+
+    /// <summary>Glue-ups, each a load of clamps. Smaller is better.</summary>
+    ClampLoads,
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+
+namespace Scrapwright.Core.Plans;
+
+/// <summary>The answer: what is made from what, every step, every leftover, and how sure it is. Holds what it was made from, so that it can be audited alone.</summary>
+public sealed record Plan
+{
+    /// <summary>Version of this form; 1.</summary>
+    public int Version { get; init; } = 1;
+
+    /// <summary>What it was made from.</summary>
+    public required PlanRequest Request { get; init; }
+
+    /// <summary>SHA-256 of the request, so that a changed request is noticed.</summary>
+    public required string Fingerprint { get; init; }
+
+    /// <summary>The gifts that are made, in the request's order.</summary>
+    public required ImmutableArray<MadeGift> Made { get; init; }
+
+    /// <summary>The gifts that are not, with reasons.</summary>
+    public required ImmutableArray<UnmadeGift> Unmade { get; init; }
+
+    /// <summary>The glue-ups.</summary>
+    public required ImmutableArray<GlueUp> GlueUps { get; init; }
+
+    /// <summary>Every step in working order.</summary>
+    public required ImmutableArray<Step> Steps { get; init; }
+
+    /// <summary>Every piece that is no part in the end.</summary>
+    public required ImmutableArray<Leftover> Leftovers { get; init; }
+
+    /// <summary>Where the wood of every single offcut went, in the pile's order.</summary>
+    public required ImmutableArray<LedgerRow> Ledger { get; init; }
+
+    /// <summary>Rods.</summary>
+    public required ImmutableArray<RodUse> Rods { get; init; }
+
+    /// <summary>What to buy.</summary>
+    public required ImmutableArray<ShoppingItem> Shopping { get; init; }
+
+    /// <summary>The levels of the objective in order.</summary>
+    public required ImmutableArray<Level> Levels { get; init; }
+}

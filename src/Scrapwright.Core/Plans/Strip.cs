@@ -1,0 +1,12 @@
+using Scrapwright.Core.Measures;
+
+namespace Scrapwright.Core.Plans;
+
+/// <summary>One strip of a glue-up, in its place.</summary>
+/// <param name="Piece">Id of the piece.</param>
+/// <param name="Offcut">Label of the single offcut it comes from.</param>
+/// <param name="RoughWidth">Width it was given in the offcut before milling: its share that is used up.</param>
+/// <param name="Width">Net width expected when glued.</param>
+/// <param name="Length">Length when glued.</param>
+/// <param name="Thickness">Thickness expected after milling, before the glue-up's strips are planed alike.</param>
+public sealed record Strip(string Piece, string Offcut, Length RoughWidth, Length Width, Length Length, Length Thickness);

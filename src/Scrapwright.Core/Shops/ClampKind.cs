@@ -1,0 +1,9 @@
+using Scrapwright.Core.Measures;
+
+namespace Scrapwright.Core.Shops;
+
+/// <summary>Clamps of one kind on the rack.</summary>
+/// <param name="Name">What the maker calls them.</param>
+/// <param name="Reach">Widest glue-up they close.</param>
+/// <param name="Count">How many there are.</param>
+public sealed record ClampKind(string Name, Length Reach, int Count);

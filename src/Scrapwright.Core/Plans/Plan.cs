@@ -23,6 +23,9 @@ public sealed record Plan
     /// <summary>The glue-ups.</summary>
     public required ImmutableArray<GlueUp> GlueUps { get; init; }
 
+    /// <summary>The strips that solid parts are cut from.</summary>
+    public required ImmutableArray<BoardRun> Boards { get; init; }
+
     /// <summary>Every step in working order.</summary>
     public required ImmutableArray<Step> Steps { get; init; }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Measures;
+using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Plans;
 

@@ -54,6 +54,9 @@ public sealed record Shop
     /// <summary>Whether the maker works pieces that are too small for a machine by hand or on a carrier sled. When false such pieces are not used.</summary>
     public bool WorksSmallPiecesByHand { get; init; } = true;
 
+    /// <summary>Narrowest strip, after its edges are jointed, that goes into a glue-up.</summary>
+    public Length NarrowestStrip { get; init; } = Length.FromInches(1, 2);
+
     /// <summary>A leftover shorter than this goes to the scrap bin.</summary>
     public Length KeepLength { get; init; } = Length.FromInches(4);
 

@@ -1,0 +1,89 @@
+namespace Scrapwright.Client.Api;
+
+/// <summary>Addresses of the server's API, relative to the site; the server maps them and the screens call them.</summary>
+/// <remarks>
+/// JSON both ways follows <see cref="Core.Plans.PlanJson.Options"/>. A refusal has a 4xx status and an <see cref="ApiProblem"/> as its body.
+/// Ids are whole numbers above zero and stay the same for as long as the row lives, also after delete and restore.
+/// </remarks>
+public static class ApiRoutes
+{
+    /// <summary>GET: every <see cref="OffcutRow"/> in order. POST an <see cref="OffcutEntry"/>: 201 with its <see cref="OffcutRow"/>, 409 when the label is taken.</summary>
+    public const string Offcuts = "/api/offcuts";
+
+    /// <summary>POST a <see cref="PasteRequest"/>: 200 with a <see cref="PasteResult"/>.</summary>
+    public const string OffcutsPaste = "/api/offcuts/paste";
+
+    /// <summary>PUT an <see cref="OffcutEntry"/>: 200 with its <see cref="OffcutRow"/>. DELETE: 204; the row can be restored.</summary>
+    /// <param name="id">The row.</param>
+    public static string Offcut(long id) => $"{Offcuts}/{id}";
+
+    /// <summary>POST without a body: 200 with the <see cref="OffcutRow"/> at its old place, 409 when its label has been taken meanwhile.</summary>
+    /// <param name="id">The deleted row.</param>
+    public static string OffcutRestore(long id) => $"{Offcuts}/{id}/restore";
+
+    /// <summary>GET: every <see cref="GiftRow"/> in order. POST a <see cref="Core.Gifts.Gift"/>: 201 with its <see cref="GiftRow"/>, 409 when the label is taken.</summary>
+    public const string Gifts = "/api/gifts";
+
+    /// <summary>PUT a <see cref="Core.Gifts.Gift"/>: 200 with its <see cref="GiftRow"/>. DELETE: 204; the row can be restored.</summary>
+    /// <param name="id">The row.</param>
+    public static string Gift(long id) => $"{Gifts}/{id}";
+
+    /// <summary>POST without a body: 200 with the <see cref="GiftRow"/> at its old place, 409 when its label has been taken meanwhile.</summary>
+    /// <param name="id">The deleted row.</param>
+    public static string GiftRestore(long id) => $"{Gifts}/{id}/restore";
+
+    /// <summary>GET: the <see cref="Core.Shops.Shop"/>. PUT one: 200 with the shop as kept.</summary>
+    public const string Shop = "/api/shop";
+
+    /// <summary>GET: every <see cref="Core.Designs.Design"/> a gift can name, built-in ones first.</summary>
+    public const string Designs = "/api/designs";
+
+    /// <summary>PUT a <see cref="Core.Designs.Design"/> of that key: 200. DELETE: 204. Built-in designs are refused with 409.</summary>
+    /// <param name="key">Key of the design.</param>
+    public static string Design(string key) => $"{Designs}/{Uri.EscapeDataString(key)}";
+
+    /// <summary>GET: the <see cref="WorkshopSummary"/>. DELETE: 204; pile, gifts, shop, designs and plan are gone for good.</summary>
+    public const string Workshop = "/api/workshop";
+
+    /// <summary>PUT a <see cref="WorkshopName"/>: 200 with the <see cref="WorkshopSummary"/>.</summary>
+    public const string WorkshopName = "/api/workshop/name";
+
+    /// <summary>POST without a body: 200 with the <see cref="WorkshopSummary"/> of the example workshop; 409 when there are offcuts or gifts already, unless the query has <c>replace=true</c>.</summary>
+    public const string Example = "/api/example";
+
+    /// <summary>
+    /// POST files as multipart/form-data, field <c>files</c>: <c>pile.csv</c>, <c>gifts.csv</c>, <c>shop.json</c>, <c>designs/*.json</c>, or a zip of them.
+    /// 200 with an <see cref="ImportResult"/>. Each file replaces what the workshop has of its kind; all or nothing.
+    /// </summary>
+    public const string Import = "/api/import";
+
+    /// <summary>GET: the workshop folder as a zip that <see cref="Import"/> and the command line read.</summary>
+    public const string Export = "/api/export";
+
+    /// <summary>POST a <see cref="RunRequest"/>: 202 with the <see cref="RunStatus"/>, 409 when a run is going on.</summary>
+    public const string Runs = "/api/plan/runs";
+
+    /// <summary>GET: the <see cref="RunStatus"/> of the run going on, else of the last one.</summary>
+    public const string CurrentRun = "/api/plan/runs/current";
+
+    /// <summary>GET: server-sent events; each event named <see cref="StatusEvent"/> carries a <see cref="RunStatus"/>, the first at once. The stream stays open between runs; reconnect when it breaks.</summary>
+    public const string CurrentRunEvents = "/api/plan/runs/current/events";
+
+    /// <summary>POST without a body: 202 with the <see cref="RunStatus"/>; the best plan so far is kept.</summary>
+    public const string CurrentRunCancel = "/api/plan/runs/current/cancel";
+
+    /// <summary>GET: the latest <see cref="Core.Plans.Plan"/>, 204 when there is none. The header <see cref="StaleHeader"/> tells whether the workshop has changed since.</summary>
+    public const string Plan = "/api/plan";
+
+    /// <summary>GET: the bench sheets as PDF; query <c>paper=letter</c> or <c>paper=a4</c>. 404 when there is no plan.</summary>
+    public const string PlanSheets = "/api/plan/sheets.pdf";
+
+    /// <summary>GET: the strip labels as PDF; query <c>paper=letter</c> or <c>paper=a4</c>. 404 when there is no plan.</summary>
+    public const string PlanLabels = "/api/plan/labels.pdf";
+
+    /// <summary>Response header of <see cref="Plan"/>: <c>true</c> when the plan was made from other facts than the workshop now holds, else <c>false</c>.</summary>
+    public const string StaleHeader = "Scrapwright-Plan-Stale";
+
+    /// <summary>Name of the events of <see cref="CurrentRunEvents"/>.</summary>
+    public const string StatusEvent = "status";
+}

@@ -1,0 +1,8 @@
+namespace Scrapwright.Client.Api;
+
+/// <summary>What an import brought in.</summary>
+/// <param name="Offcuts">Entries of the new pile; null when the files had none and the old pile stays.</param>
+/// <param name="Gifts">Gifts of the new list; null when the files had none and the old list stays.</param>
+/// <param name="Shop">Whether the shop was replaced.</param>
+/// <param name="Designs">Designs read from files; null when the files had none and the old ones stay.</param>
+public sealed record ImportResult(int? Offcuts, int? Gifts, bool Shop, int? Designs);

@@ -17,6 +17,9 @@ public readonly partial record struct Length
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "Inch or Millimetre."),
     };
 
+    /// <summary>The length as a person wants to see it, such as <c>1 3/8 in</c> or <c>≈ 9.5 mm</c>.</summary>
+    public string ToText(LengthStyle style) => LengthFormatter.Format(this, style);
+
     internal string ExactMillimetreNumber() =>
         ((decimal)Picometres / PicometresPerMillimetre).ToString("0.#########", CultureInfo.InvariantCulture);
 

@@ -4,7 +4,7 @@ using System.Text.Json.Serialization;
 
 namespace Scrapwright.Core.Measures;
 
-/// <summary>Writes a length as <c>{"pm":9525000000,"in":"3/8","mm":"9.525"}</c>; only <c>pm</c> counts when read back.</summary>
+/// <summary>Writes a length as <c>{"pm":9525000000,"in":"3/8","mm":"9.525"}</c>; only <c>pm</c> counts when read back. Also reads a string with a unit.</summary>
 /// <remarks>Where inches have no short exact form, <c>in</c> is the nearest 1/64 after <c>≈</c>.</remarks>
 public sealed class LengthJsonConverter : JsonConverter<Length>
 {
@@ -14,6 +14,7 @@ public sealed class LengthJsonConverter : JsonConverter<Length>
     public override Length Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => reader.TokenType switch
     {
         JsonTokenType.StartObject => ReadObject(ref reader),
+        JsonTokenType.String => ReadText(reader.GetString()!),
         _ => throw new JsonException(Messages.LengthJsonExpected),
     };
 
@@ -35,6 +36,12 @@ public sealed class LengthJsonConverter : JsonConverter<Length>
         if (value.ExactInchNumber() is { } exact) return exact;
         var sixtyFourths = RoundedDivision.Divide((Int128)value.Picometres * 64, Length.PicometresPerInch, Rounding.Nearest);
         return "≈ " + Length.ReducedFractionText(sixtyFourths, 64);
+    }
+
+    private static Length ReadText(string text)
+    {
+        var result = LengthParser.ParseWithUnit(text, allowNegative: true);
+        return result.TryGetValue(out var length) ? length : throw new JsonException($"{Messages.LengthJsonExpected} {result.Error.Message}");
     }
 
     private static Length ReadObject(ref Utf8JsonReader reader)

@@ -24,6 +24,10 @@ public sealed class LengthJsonConverterTests
     public void Read_takes_pm_and_ignores_the_rest(string json) =>
         Assert.Equal(5, JsonSerializer.Deserialize<Length>(json).Picometres);
 
+    [Fact]
+    public void Read_takes_a_text_with_its_unit() =>
+        Assert.Equal(Length.FromInches(115, 8), JsonSerializer.Deserialize<Length>("\"14 3/8 in\""));
+
     [Theory]
     [InlineData("""{"mm":"9.5"}""")]
     [InlineData("{}")]
@@ -34,6 +38,9 @@ public sealed class LengthJsonConverterTests
     [InlineData("null")]
     [InlineData("[5]")]
     [InlineData("true")]
+    [InlineData("\"14\"")]
+    [InlineData("\"\"")]
+    [InlineData("\"3/0 in\"")]
     public void Read_refuses_the_rest_and_says_what_is_expected(string json)
     {
         var exception = Assert.Throws<JsonException>(() => JsonSerializer.Deserialize<Length>(json));

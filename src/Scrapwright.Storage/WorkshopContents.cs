@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Storage;
+
+/// <summary>What replaces the workshop, or a part of it: what is null stays as it is.</summary>
+public sealed record WorkshopContents
+{
+    /// <summary>Name of the workshop.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>The whole new pile.</summary>
+    public ImmutableArray<NewOffcut>? Pile { get; init; }
+
+    /// <summary>The whole new list.</summary>
+    public ImmutableArray<Gift>? Gifts { get; init; }
+
+    /// <summary>The shop.</summary>
+    public Shop? Shop { get; init; }
+
+    /// <summary>All designs beside the built-in ones.</summary>
+    public ImmutableArray<Design>? Designs { get; init; }
+}

@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+using Scrapwright.Storage.Tables;
+
+namespace Scrapwright.Storage;
+
+public sealed partial class WorkshopStore
+{
+    /// <summary>All the facts a plan is made from, as they stood at one moment.</summary>
+    public Task<PlanRequest> GetRequestAsync(CancellationToken cancellationToken = default) =>
+        ReadAsync(
+            async context =>
+            {
+                var shop = await context.Shop.SingleOrDefaultAsync(cancellationToken);
+                return new PlanRequest
+                {
+                    Workshop = shop?.Name ?? "",
+                    Shop = ShopOf(shop),
+                    Pile = [.. (await Pile(context).ToListAsync(cancellationToken)).Select(r => r.Offcut())],
+                    Gifts = [.. (await GiftList(context).ToListAsync(cancellationToken)).Select(r => r.Gift())],
+                    Designs = [.. (await context.Designs.OrderBy(r => r.Key).ToListAsync(cancellationToken)).Select(DesignOf)],
+                };
+            },
+            cancellationToken);
+
+    /// <summary>The shop; the default one when none was kept.</summary>
+    public Task<Shop> GetShopAsync(CancellationToken cancellationToken = default) =>
+        ReadAsync(async context => ShopOf(await context.Shop.SingleOrDefaultAsync(cancellationToken)), cancellationToken);
+
+    /// <summary>Keeps the shop.</summary>
+    public Task PutShopAsync(Shop shop, CancellationToken cancellationToken = default) =>
+        ReplaceAsync(new WorkshopContents { Shop = shop }, cancellationToken: cancellationToken);
+
+    /// <summary>Keeps the workshop's name.</summary>
+    public Task PutNameAsync(string name, CancellationToken cancellationToken = default) =>
+        ReplaceAsync(new WorkshopContents { Name = name }, cancellationToken: cancellationToken);
+
+    /// <summary>The designs beside the built-in ones, by key.</summary>
+    public Task<ImmutableArray<Design>> ListDesignsAsync(CancellationToken cancellationToken = default) =>
+        ReadAsync<ImmutableArray<Design>>(
+            async context => [.. (await context.Designs.OrderBy(r => r.Key).ToListAsync(cancellationToken)).Select(DesignOf)],
+            cancellationToken);
+
+    /// <summary>Keeps a design in place of the one with its key, if any.</summary>
+    public Task PutDesignAsync(Design design, CancellationToken cancellationToken = default) =>
+        WriteAsync(
+            async context =>
+            {
+                await context.Designs.Where(r => r.Key == design.Key).ExecuteDeleteAsync(cancellationToken);
+                context.Add(RowOf(design));
+                await context.SaveChangesAsync(cancellationToken);
+                return (true, true);
+            },
+            cancellationToken);
+
+    /// <summary>Deletes a design. False when there is none of that key.</summary>
+    public Task<bool> DeleteDesignAsync(string key, CancellationToken cancellationToken = default) =>
+        WriteAsync(
+            async context => (await context.Designs.Where(r => r.Key == key).ExecuteDeleteAsync(cancellationToken) == 1, true),
+            cancellationToken);
+
+    /// <summary>Puts new contents in place of the old, all or nothing. What it replaces is gone for good.</summary>
+    /// <param name="contents">The new contents; what is null stays.</param>
+    /// <param name="onlyWhenEmpty">Refuse when there are offcuts or gifts already.</param>
+    /// <param name="cancellationToken">Ends the attempt; nothing is changed then.</param>
+    public Task<ReplaceOutcome> ReplaceAsync(WorkshopContents contents, bool onlyWhenEmpty = false, CancellationToken cancellationToken = default) =>
+        WriteAsync<ReplaceOutcome>(
+            async context =>
+            {
+                if (onlyWhenEmpty && (await Pile(context).AnyAsync(cancellationToken) || await GiftList(context).AnyAsync(cancellationToken)))
+                    return (new ReplaceOutcome.NotEmpty(), false);
+                ImmutableArray<TakenLabel> pileTaken = [], giftsTaken = [];
+                if (contents.Pile is { } pile)
+                {
+                    await context.Offcuts.ExecuteDeleteAsync(cancellationToken);
+                    (_, pileTaken) = await AddPileAsync(context, pile, cancellationToken);
+                }
+
+                if (contents.Gifts is { } gifts)
+                {
+                    await context.Gifts.ExecuteDeleteAsync(cancellationToken);
+                    (_, giftsTaken) = await AddGiftListAsync(context, gifts, cancellationToken);
+                }
+
+                if (!pileTaken.IsEmpty || !giftsTaken.IsEmpty) return (new ReplaceOutcome.LabelsTaken(pileTaken, giftsTaken), false);
+                if (contents.Designs is { } designs)
+                {
+                    await context.Designs.ExecuteDeleteAsync(cancellationToken);
+                    context.AddRange(designs.Select(RowOf));
+                }
+
+                if (contents.Shop is not null || contents.Name is not null) await ChangeShopAsync(context, contents, cancellationToken);
+                await context.SaveChangesAsync(cancellationToken);
+                return (new ReplaceOutcome.Replaced(), true);
+            },
+            cancellationToken);
+
+    /// <summary>Empties the workshop for good: pile, gifts, shop, designs, plans and runs.</summary>
+    public Task ClearAsync(CancellationToken cancellationToken = default) =>
+        WriteAsync(
+            async context =>
+            {
+                await context.Offcuts.ExecuteDeleteAsync(cancellationToken);
+                await context.Gifts.ExecuteDeleteAsync(cancellationToken);
+                await context.Shop.ExecuteDeleteAsync(cancellationToken);
+                await context.Designs.ExecuteDeleteAsync(cancellationToken);
+                await context.Plans.ExecuteDeleteAsync(cancellationToken);
+                await context.Runs.ExecuteDeleteAsync(cancellationToken);
+                return (true, true);
+            },
+            cancellationToken);
+
+    private static async Task ChangeShopAsync(WorkshopContext context, WorkshopContents contents, CancellationToken cancellationToken)
+    {
+        var row = await context.Shop.SingleOrDefaultAsync(cancellationToken);
+        if (row is null) context.Add(row = new ShopRow());
+        if (contents.Name is { } name) row.Name = name;
+        if (contents.Shop is { } shop) row.Json = JsonSerializer.Serialize(shop, PlanJson.Options);
+    }
+
+    private static Shop ShopOf(ShopRow? row) =>
+        row?.Json is { } json ? JsonSerializer.Deserialize<Shop>(json, PlanJson.Options)! : new();
+
+    private static DesignRow RowOf(Design design) => new() { Key = design.Key, Json = JsonSerializer.Serialize(design, PlanJson.Options) };
+
+    private static Design DesignOf(DesignRow row) => JsonSerializer.Deserialize<Design>(row.Json, PlanJson.Options)!;
+}

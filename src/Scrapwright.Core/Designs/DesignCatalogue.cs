@@ -6,7 +6,7 @@ namespace Scrapwright.Core.Designs;
 public static class DesignCatalogue
 {
     /// <summary>All families.</summary>
-    public static ImmutableArray<DesignFamily> Families { get; } = [];
+    public static ImmutableArray<DesignFamily> Families { get; } = [new StripedSquares(), new RodStand(), new UStand()];
 
     /// <summary>The designs that need no file: each family with its defaults.</summary>
     public static ImmutableArray<Design> BuiltIn { get; } =

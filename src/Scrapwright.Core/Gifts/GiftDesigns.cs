@@ -8,6 +8,13 @@ namespace Scrapwright.Core.Gifts;
 public static class GiftDesigns
 {
     /// <summary>One outcome per gift, by gift label, in the order of the list. Never throws on what a maker wrote.</summary>
-    public static ImmutableArray<GiftDesign> Derive(ImmutableArray<Gift> gifts, ImmutableArray<Design> designs, Shop shop) =>
-        throw new NotSupportedException($"{gifts.Length}{designs.Length}{shop}");
+    /// <param name="gifts">The list; of two gifts with one label the first can be held.</param>
+    /// <param name="designs">Designs from files; one with the key of a built-in design stands in for it.</param>
+    /// <param name="shop">The shop.</param>
+    public static ImmutableArray<GiftDesign> Derive(ImmutableArray<Gift> gifts, ImmutableArray<Design> designs, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        var derivation = new GiftDerivation(gifts, [.. designs, .. DesignCatalogue.BuiltIn], shop);
+        return [.. gifts.Select(gift => new GiftDesign(gift, derivation.Derive(gift)))];
+    }
 }

@@ -52,7 +52,7 @@ public sealed class DesignOptions
         var parameter = Get(key);
         var (least, most) = (Limit(parameter.Minimum), Limit(parameter.Maximum));
         if (LengthParser.Parse(ReadText(key), unit, allowNegative: true).TryGetValue(out var length) && !(length < least) && !(length > most)) return length;
-        Refuse(key, DesignMessages.LengthBetween(least is { } l ? Show(l) : "", most is { } m ? Show(m) : ""));
+        Refuse(key, DesignMessages.LengthBetween(least is { } l ? ShowLeast(l) : "", most is { } m ? ShowMost(m) : ""));
         return LengthParser.ParseWithUnit(parameter.Default).Value;
     }
 
@@ -101,11 +101,18 @@ public sealed class DesignOptions
     }
 
     /// <summary>A length for reading, in the shop's unit; marked when it is not exact.</summary>
-    public string Show(Length length) =>
-        LengthFormatter.Format(length, unit == LengthUnit.Inch ? LengthStyle.Inches : LengthStyle.Millimetres);
+    public string Show(Length length) => LengthFormatter.Format(length, Style);
+
+    /// <summary>A least length for reading, rounded up, so that what is shown does fit.</summary>
+    public string ShowLeast(Length length) => LengthFormatter.Format(length, Style with { Rounding = Rounding.Up, Approximate = false });
+
+    /// <summary>A greatest length for reading, rounded down, so that what is shown does fit.</summary>
+    public string ShowMost(Length length) => LengthFormatter.Format(length, Style with { Rounding = Rounding.Down, Approximate = false });
 
     /// <summary>The problems as an outcome.</summary>
     public DesignOutcome Refused() => new DesignOutcome.Refused(Problems);
+
+    private LengthStyle Style => unit == LengthUnit.Inch ? LengthStyle.Inches : LengthStyle.Millimetres;
 
     internal static string Plain(string text) => (text ?? "").Trim().ToLowerInvariant();
 

@@ -37,7 +37,7 @@ internal readonly record struct EdgeChoice(EdgeTreatment Treatment, Length Size)
     internal void RequireWithin(Length thickness, DesignOptions options) => RequireAtMost(thickness.Divide(2, Rounding.Down), "half the thickness", options);
 
     internal void RequireAtMost(Length limit, string reason, DesignOptions options) =>
-        options.Require(Size <= limit, EdgeSize, DesignMessages.AtMost(options.Show(limit), reason));
+        options.Require(Size <= limit, EdgeSize, DesignMessages.AtMost(options.ShowMost(limit), reason));
 
     /// <summary>The step that treats them; none when they stay square.</summary>
     /// <param name="parts">Keys of the parts.</param>

@@ -104,16 +104,16 @@ public sealed class RodStand : DesignFamily
     private static void Check(RodStandSizes sizes, EdgeChoice edge, DesignOptions reader, Shop shop)
     {
         var leastInset = sizes.Rod.Divide(2, Rounding.Up) + LeastWood;
-        reader.Require(sizes.Inset >= leastInset, RodInset, DesignMessages.AtLeast(reader.Show(leastInset), "the hole needs wood around it"));
+        reader.Require(sizes.Inset >= leastInset, RodInset, DesignMessages.AtLeast(reader.ShowLeast(leastInset), "the hole needs wood around it"));
         // The rear rods stand one side less one rod apart, middle to middle; below three rods they would leave no room to hold the stack straight.
         var mostRod = sizes.Set.Size.Divide(3, Rounding.Down);
-        reader.Require(sizes.Rod <= mostRod, RodDiameter, DesignMessages.AtMost(reader.Show(mostRod), "the rods would collide behind the squares"));
+        reader.Require(sizes.Rod <= mostRod, RodDiameter, DesignMessages.AtMost(reader.ShowMost(mostRod), "the rods would collide behind the squares"));
         var mostDepth = sizes.PlateThickness - LeastWood;
         reader.Require(
-            sizes.StoppedDepth is not { } depth || depth <= mostDepth, RodDepth, DesignMessages.AtMost(reader.Show(mostDepth), "a stopped hole must not come through"));
+            sizes.StoppedDepth is not { } depth || depth <= mostDepth, RodDepth, DesignMessages.AtMost(reader.ShowMost(mostDepth), "a stopped hole must not come through"));
         var leastHeadRoom = SquareSet.UnsandedHeight(sizes.Set, shop) - sizes.Set.Height;
         reader.Require(
-            sizes.HeadRoom >= leastHeadRoom, HeadRoom, DesignMessages.AtLeast(reader.Show(leastHeadRoom), "the stand is fitted on squares before sanding"));
+            sizes.HeadRoom >= leastHeadRoom, HeadRoom, DesignMessages.AtLeast(reader.ShowLeast(leastHeadRoom), "the stand is fitted on squares before sanding"));
         edge.RequireWithin(Length.Min(sizes.PlateThickness, sizes.Set.Thickness), reader);
         if (sizes.Inset >= leastInset) edge.RequireAtMost(sizes.Wall, "it would run into the holes", reader);
     }

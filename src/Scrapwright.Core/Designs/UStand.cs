@@ -93,20 +93,20 @@ public sealed class UStand : DesignFamily
         if (!reader.IsGiven(Depth) && reader.IsGiven(SetIn))
         {
             var mostSetIn = (sizes.Set.Size - (sizes.BarOpening * 2) - LeastWood).Divide(2, Rounding.Down);
-            reader.Require(sizes.BetweenSides >= LeastWood, SetIn, DesignMessages.AtMost(reader.Show(mostSetIn), "the two sides would collide under the squares"));
+            reader.Require(sizes.BetweenSides >= LeastWood, SetIn, DesignMessages.AtMost(reader.ShowMost(mostSetIn), "the two sides would collide under the squares"));
         }
         else
         {
-            reader.Require(sizes.BetweenSides >= LeastWood, Depth, DesignMessages.AtMost(reader.Show(mostDepth), "the two sides would collide under the squares"));
+            reader.Require(sizes.BetweenSides >= LeastWood, Depth, DesignMessages.AtMost(reader.ShowMost(mostDepth), "the two sides would collide under the squares"));
         }
 
         var mostInset = (sizes.Inner - (sizes.BaseOpening * 2) - LeastWood).Divide(2, Rounding.Down);
-        reader.Require(sizes.BetweenBars >= LeastWood, BarInset, DesignMessages.AtMost(reader.Show(mostInset), "the bars would collide under the squares"));
+        reader.Require(sizes.BetweenBars >= LeastWood, BarInset, DesignMessages.AtMost(reader.ShowMost(mostInset), "the bars would collide under the squares"));
         reader.Require(
-            sizes.BarHeight >= sizes.Board, BarHeight, DesignMessages.AtLeast(reader.Show(sizes.Board), "the bars carry the sides and are cut half their thickness deep"));
+            sizes.BarHeight >= sizes.Board, BarHeight, DesignMessages.AtLeast(reader.ShowLeast(sizes.Board), "the bars carry the sides and are cut half their thickness deep"));
 
-        var most = sizes.KeyThickness.IsPositive ? Math.Max(0, sizes.Depth.CountOf(sizes.KeyThickness * 3) - 1) : sizes.Keys;
-        reader.Require(sizes.Keys <= most, Keys, DesignMessages.AtMost($"{most}", "each key needs twice its thickness of wood beside it"));
+        var most = sizes.KeyThickness.IsPositive ? Math.Max(0, sizes.Depth.CountOf(sizes.KeyThickness * 2) - 1) : sizes.Keys;
+        reader.Require(sizes.Keys <= most, Keys, DesignMessages.AtMost($"{most}", "each key needs its own thickness of wood beside it"));
         edge.RequireWithin(makes ? Length.Min(sizes.Board, sizes.Set.Thickness) : sizes.Board, reader);
     }
 }

@@ -1,0 +1,131 @@
+using Scrapwright.Core.Measures;
+
+namespace Scrapwright.Core.Pile;
+
+internal sealed partial class EntryReader
+{
+    private readonly List<WrittenDefect> writtenDefects = [];
+    private readonly List<Defect> defects = [];
+
+    // "knot 4-5", "knot at 7", "knots 2-3, 8-9 and 11", "split last 2", "nail hole at 3".
+    private void ReadDefect(DefectKind kind, int start)
+    {
+        if (EntryWords.IsOneOf(NextWord(at, out var next), "hole", "holes", "mark", "marks", "edge")) at = WordEnd(next);
+        var any = false;
+        do
+        {
+            if (!ReadPlace(kind, any ? at : start)) break;
+            any = true;
+        }
+        while (AnotherPlaceFollows());
+        if (!any) Problem(start, WordEnd(start), EntryMessages.Where);
+    }
+
+    private bool ReadPlace(DefectKind kind, int start)
+    {
+        var place = WrittenDefect.Places.At;
+        while (true)
+        {
+            var next = SkipBlanks(at);
+            if (Peek(next) is '@' or ':' or '=')
+            {
+                at = next + 1;
+                continue;
+            }
+
+            var word = NextWord(at, out next);
+            if (EntryWords.IsOneOf(word, "last")) place = WrittenDefect.Places.Last;
+            else if (EntryWords.IsOneOf(word, "first")) place = WrittenDefect.Places.First;
+            else if (!EntryWords.IsOneOf(word, "at", "from", "in", "the", "near", "about", "between", "and")) break;
+            at = next + word.Length;
+        }
+
+        at = SkipBlanks(at);
+        if (!StartsNumber(at)) return false;
+        if (ReadSize(joined: false) is not { } from) return true;
+        var to = from;
+        if (place == WrittenDefect.Places.At && SkipDash() && ReadSize(joined: false) is { } second)
+        {
+            place = WrittenDefect.Places.Stretch;
+            to = second;
+            if (to.HadUnit && !from.HadUnit && Reread(from, to) is { } shared) from = shared;
+        }
+
+        writtenDefects.Add(new(kind, place, from, to, start, at));
+        SkipFromTheEnd();
+        return true;
+    }
+
+    private bool SkipDash()
+    {
+        var next = SkipBlanks(at);
+        if (Peek(next) == '-' || (next < line.Length && line[next] == '—')) next++;
+        else if (EntryWords.IsOneOf(NextWord(at, out _), "to", "till", "until", "and")) next = WordEnd(next);
+        else if (Peek(next) == '.' && Peek(next + 1) == '.') next += 2;
+        else return false;
+        next = SkipBlanks(next);
+        if (!StartsNumber(next)) return false;
+        at = next;
+        return true;
+    }
+
+    // "4 in from the marked end"
+    private void SkipFromTheEnd()
+    {
+        var next = at;
+        var any = false;
+        while (true)
+        {
+            var word = NextWord(next, out var start);
+            if (EntryWords.IsOneOf(word, "end"))
+            {
+                at = start + word.Length;
+                return;
+            }
+
+            if (!EntryWords.IsOneOf(word, "from", "the", "marked", "near") || (!any && !EntryWords.IsOneOf(word, "from"))) return;
+            any = true;
+            next = start + word.Length;
+        }
+    }
+
+    // Behind "and" a number is another place; behind a comma only a stretch is, since a lone number may be a size.
+    private bool AnotherPlaceFollows()
+    {
+        var next = SkipBlanks(at);
+        var and = Peek(next) is '&' or '+' ? next + 1 : EntryWords.IsOneOf(NextWord(at, out _), "and") ? WordEnd(next) : -1;
+        if (and >= 0)
+        {
+            var behind = SkipBlanks(and);
+            if (!StartsNumber(behind) && !EntryWords.IsOneOf(NextWord(and, out _), "at", "from", "last", "first")) return false;
+            at = and;
+            return true;
+        }
+
+        if (Peek(next) != ',' || !StartsNumber(SkipBlanks(next + 1))) return false;
+        var kept = at;
+        at = SkipBlanks(next + 1);
+        var problemCount = problems.Count;
+        var isStretch = ReadSize(joined: false) is not null && SkipDash();
+        if (problems.Count > problemCount) problems.RemoveRange(problemCount, problems.Count - problemCount);
+        at = isStretch ? next + 1 : kept;
+        return isStretch;
+    }
+
+    private void SettleDefects()
+    {
+        foreach (var written in writtenDefects)
+        {
+            var (from, to) = length.IsPositive ? written.On(length) : (written.From.Value, written.To.Value);
+            if (length.IsPositive && (from.IsNegative || from >= length || to > length))
+            {
+                Problem(written.From.Start, Math.Max(written.From.End, written.To.End), EntryMessages.WithinTheLength);
+                continue;
+            }
+
+            defects.Add(new(written.Kind, from, to));
+            var unit = written.From.Metric ? LengthUnit.Millimetre : LengthUnit.Inch;
+            Reading(written.Start, written.End, EntryPart.Defect, $"{DefectWords.Of(written.Kind)} from {from.ToExactText(unit)} to {to.ToExactText(unit)}");
+        }
+    }
+}

@@ -56,6 +56,9 @@ public static class DesignMessages
     /// <summary>Expected: the value that the held set has.</summary>
     public static string AsTheHeldSet(string value) => $"{value}, as the set it holds has, or nothing";
 
+    /// <summary>Expected: larger squares, and why.</summary>
+    public static string SquaresAtLeast(string limit, string reason) => $"squares of at least {limit}: {reason}";
+
     /// <summary>Expected: at least so much, and why.</summary>
     public static string AtLeast(string limit, string reason) => $"at least {limit}: {reason}";
 

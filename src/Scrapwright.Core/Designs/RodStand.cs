@@ -108,6 +108,9 @@ public sealed class RodStand : DesignFamily
         // The rear rods stand one side less one rod apart, middle to middle; below three rods they would leave no room to hold the stack straight.
         var mostRod = sizes.Set.Size.Divide(3, Rounding.Down);
         reader.Require(sizes.Rod <= mostRod, RodDiameter, DesignMessages.AtMost(reader.ShowMost(mostRod), "the rods would collide behind the squares"));
+        reader.Require(
+            sizes.Clearance <= sizes.MostClearance, Clearance,
+            DesignMessages.AtMost(reader.ShowMost(sizes.MostClearance), "a square would slip out between the rods of a side"));
         var mostDepth = sizes.PlateThickness - LeastWood;
         reader.Require(
             sizes.StoppedDepth is not { } depth || depth <= mostDepth, RodDepth, DesignMessages.AtMost(reader.ShowMost(mostDepth), "a stopped hole must not come through"));

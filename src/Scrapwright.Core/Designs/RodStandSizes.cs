@@ -28,6 +28,14 @@ internal sealed record RodStandSizes(StackedSet Set, Length Clearance, Length He
     /// <summary>Wood between a hole and the plate's edge.</summary>
     internal Length Wall => Inset - Rod.Divide(2, Rounding.Up);
 
+    /// <summary>
+    /// The greatest clearance with which no square slips out at a side. A square, however turned, is at least its side wide; between the
+    /// front and the rear rod of a side there is √((size + clearance)² + (clearance + rod)²) − rod, which is less than the side as long as
+    /// clearance × (size + clearance + rod) &lt; size × rod. This is a little stricter: size × rod / (size + 2 × rod), rounded down.
+    /// </summary>
+    internal Length MostClearance =>
+        Length.FromPicometres((long)(Area.Of(Set.Size, Rod).SquarePicometres / (Set.Size + (Rod * 2)).Picometres));
+
     /// <summary>Front left, front right, rear left, rear right; the lower edge is the front. The pattern is the same turned over left to right, so both plates are alike.</summary>
     internal ImmutableArray<Hole> Holes =>
     [

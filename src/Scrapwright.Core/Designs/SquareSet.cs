@@ -72,6 +72,10 @@ internal static class SquareSet
         EdgeSize = edge.Size,
     };
 
+    /// <summary>Notes that the squares are too small for the stand, at the option that says how large they are.</summary>
+    internal static void RefuseSize(DesignOptions options, DesignContext context, Length least, string reason) =>
+        options.Refuse(context.Holds is null ? Size : Holds, DesignMessages.SquaresAtLeast(options.ShowLeast(least), reason));
+
     /// <summary>Height of the stack before its squares are sanded.</summary>
     internal static Length UnsandedHeight(StackedSet set, Shop shop) => set.Height + (shop.Allowances.Sand.Mean * (2L * set.Count));
 

@@ -21,6 +21,8 @@ public sealed class UStand : DesignFamily
     // Common practice, no source: shorter grain between or beside slots breaks out.
     private static readonly Length LeastWood = Length.FromInches(1, 4);
 
+    private static readonly Length LeastDepth = Length.FromInches(1, 2);
+
     /// <inheritdoc/>
     public override string Key => "u-stand";
 
@@ -64,7 +66,7 @@ public sealed class UStand : DesignFamily
         var wish = PanelLook.Read(reader, PanelLook.SquareSpecies);
         var edge = EdgeChoice.Read(reader);
         if (!reader.AreFine) return reader.Refused();
-        Check(sizes, edge, makes, reader);
+        Check(sizes, edge, makes, reader, context);
         if (makes) wish.RequireFit(set.Size, reader, context.Shop);
         if (!reader.AreFine) return reader.Refused();
 
@@ -87,26 +89,37 @@ public sealed class UStand : DesignFamily
         });
     }
 
-    private static void Check(UStandSizes sizes, EdgeChoice edge, bool makes, DesignOptions reader)
+    private static void Check(UStandSizes sizes, EdgeChoice edge, bool makes, DesignOptions reader, DesignContext context)
     {
-        var mostDepth = (sizes.Set.Size - (sizes.SetIn * 2) - LeastWood).Divide(2, Rounding.Down) - sizes.Fit;
-        if (!reader.IsGiven(Depth) && reader.IsGiven(SetIn))
-        {
-            var mostSetIn = (sizes.Set.Size - (sizes.BarOpening * 2) - LeastWood).Divide(2, Rounding.Down);
-            reader.Require(sizes.BetweenSides >= LeastWood, SetIn, DesignMessages.AtMost(reader.ShowMost(mostSetIn), "the two sides would collide under the squares"));
-        }
-        else
-        {
-            reader.Require(sizes.BetweenSides >= LeastWood, Depth, DesignMessages.AtMost(reader.ShowMost(mostDepth), "the two sides would collide under the squares"));
-        }
-
-        var mostInset = (sizes.Inner - (sizes.BaseOpening * 2) - LeastWood).Divide(2, Rounding.Down);
-        reader.Require(sizes.BetweenBars >= LeastWood, BarInset, DesignMessages.AtMost(reader.ShowMost(mostInset), "the bars would collide under the squares"));
+        CheckSides(sizes, reader, context);
+        CheckBars(sizes, reader, context);
         reader.Require(
             sizes.BarHeight >= sizes.Board, BarHeight, DesignMessages.AtLeast(reader.ShowLeast(sizes.Board), "the bars carry the sides and are cut half their thickness deep"));
 
         var most = sizes.KeyThickness.IsPositive ? Math.Max(0, sizes.Depth.CountOf(sizes.KeyThickness * 2) - 1) : sizes.Keys;
         reader.Require(sizes.Keys <= most, Keys, DesignMessages.AtMost($"{most}", "each key needs its own thickness of wood beside it"));
         edge.RequireWithin(makes ? Length.Min(sizes.Board, sizes.Set.Thickness) : sizes.Board, reader);
+    }
+
+    /// <summary>Two sides and the wood between them fit under the squares.</summary>
+    private static void CheckSides(UStandSizes sizes, DesignOptions reader, DesignContext context)
+    {
+        const string Reason = "the two sides would collide under the squares";
+        if (sizes.BetweenSides >= LeastWood) return;
+        var mostDepth = (sizes.Set.Size - (sizes.SetIn * 2) - LeastWood).Divide(2, Rounding.Down) - sizes.Fit;
+        var mostSetIn = (sizes.Set.Size - (sizes.BarOpening * 2) - LeastWood).Divide(2, Rounding.Down);
+        if (reader.IsGiven(SetIn) && mostSetIn >= LeastWood) reader.Refuse(SetIn, DesignMessages.AtMost(reader.ShowMost(mostSetIn), Reason));
+        else if (mostDepth >= LeastDepth) reader.Refuse(Depth, DesignMessages.AtMost(reader.ShowMost(mostDepth), Reason));
+        else SquareSet.RefuseSize(reader, context, ((sizes.SetIn + sizes.BarOpening) * 2) + LeastWood, Reason);
+    }
+
+    /// <summary>Two bars and the wood between their slots fit between the uprights.</summary>
+    private static void CheckBars(UStandSizes sizes, DesignOptions reader, DesignContext context)
+    {
+        const string Reason = "the bars would collide under the squares";
+        if (sizes.BetweenBars >= LeastWood) return;
+        var most = (sizes.Inner - (sizes.BaseOpening * 2) - LeastWood).Divide(2, Rounding.Down);
+        if (most >= LeastWood) reader.Refuse(BarInset, DesignMessages.AtMost(reader.ShowMost(most), Reason));
+        else SquareSet.RefuseSize(reader, context, ((sizes.BarInset + sizes.BaseOpening - sizes.Clearance) * 2) + LeastWood, Reason);
     }
 }

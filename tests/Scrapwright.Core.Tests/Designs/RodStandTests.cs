@@ -14,7 +14,7 @@ public sealed class RodStandTests
         from count in Gen.Int[1, 24]
         from size in Gen.Int[64 * 2, 64 * 12]
         from thickness in Gen.Int[8, 64]
-        from clearance in Gen.Int[1, 32]
+        from clearance in Gen.Int[1, 14]
         from headRoom in Gen.Int[24, 200]
         from plate in Gen.Int[24, 64]
         from rod in Gen.Int[8, 40]
@@ -129,6 +129,37 @@ public sealed class RodStandTests
         Assert.All(rods[2..], r => Assert.True(r.Left >= left && r.Right <= right));
     });
 
+    // A square, however turned, is at least its side wide, so it cannot pass a gap that is narrower.
+    [Fact]
+    public void Only_the_front_lets_a_square_through() => AnyOptions.Sample(options =>
+    {
+        if (Derive(Family, new Shop(), options) is not DesignOutcome.Derived { Product: var product }) return;
+        var (h, size) = (product.Part("plate").Holes, product.Set!.Size.Millimetres);
+        double Gap(Hole a, Hole b) => Distance(a.FromEnd, a.FromEdge, b.FromEnd, b.FromEdge) - a.Diameter.Millimetres;
+
+        Assert.True(Gap(h[0], h[1]) > size); // front
+        Assert.True(Gap(h[2], h[3]) < size); // rear
+        Assert.True(Gap(h[0], h[2]) < size && Gap(h[1], h[3]) < size); // sides
+    });
+
+    [Theory]
+    [InlineData("4 in", "1/16 in", "3/8 in")]
+    [InlineData("2 in", "1/8 in", "1/4 in")]
+    [InlineData("5 in", "7/32 in", "1/4 in")]
+    public void Pushed_and_turned_in_every_way_the_stack_leaves_by_the_front_only(string size, string clearance, string rod)
+    {
+        var stand = Make(Family, ("size", size), ("clearance", clearance), ("rod-diameter", rod), ("strips", "2"));
+        var (plate, side) = (stand.Part("plate"), stand.Set!.Size.Millimetres);
+        var withoutRear = plate with { Holes = plate.Holes[..2] };
+
+        var reached = StackEscape.Reached(plate, side).ToArray();
+
+        Assert.Contains(reached, pose => pose.Y < -0.5 * side); // more than half out at the front
+        Assert.All(reached, pose => Assert.True(pose.Y < 0.4 * side)); // never half out at the rear
+        Assert.All(reached, pose => Assert.True(Math.Abs(pose.X) < 0.4 * side)); // nor at a side
+        Assert.Contains(StackEscape.Reached(withoutRear, side), pose => pose.Y > 0.6 * side); // without the rear rods it would
+    }
+
     [Fact]
     public void A_rod_is_as_long_as_stack_head_room_and_both_holes() => AnyOptions.Sample(options =>
     {
@@ -162,6 +193,7 @@ public sealed class RodStandTests
     [InlineData("rod-diameter", "7/8")] // wall: needs an inset of 9/16
     [InlineData("head-room", "1/32")] // 8 faces × 1/128 in = 1/16 in more before sanding
     [InlineData("clearance", "0")]
+    [InlineData("clearance", "21/64")] // 4 × 3/8 / (4 + 3/4) = 0.3158 in at most
     [InlineData("plate-thickness", "0")]
     [InlineData("rods", "glued")]
     [InlineData("with-squares", "perhaps")]

@@ -165,4 +165,13 @@ public sealed class UStandTests
         Assert.StartsWith("at most 1 9/16 in", problem.Expected, StringComparison.Ordinal);
         Make(Family, ("bar-inset", "1 9/16"), ("fit", "0 in"));
     }
+
+    // 1 1/2 in squares: sides of 1 in set in by 1/2 in ask for 2 × (1/2 + 1 + fit) + 1/4 = 3 1/4 in and the fits.
+    [Fact]
+    public void Squares_too_small_for_any_side_are_refused_with_the_size_that_would_do()
+    {
+        Assert.Contains(
+            Refuse(Family, ("size", "1 1/2"), ("fit", "0 in")), p => p.Option == "size" && p.Expected.StartsWith("squares of at least 3 1/4 in", StringComparison.Ordinal));
+        Make(Family, ("size", "3 1/4"), ("fit", "0 in"));
+    }
 }

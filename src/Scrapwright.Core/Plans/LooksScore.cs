@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Pile;
+
+namespace Scrapwright.Core.Plans;
+
+/// <summary>Points for variety inside circles, wished species and mirrored panels.</summary>
+internal sealed class LooksScore(
+    ImmutableArray<GiftDesign> designs,
+    HashSet<string> made,
+    ImmutableArray<GlueUp> glueUps,
+    ImmutableArray<BoardRun> boards,
+    Dictionary<string, Offcut> offcuts)
+{
+    /// <summary>All points together.</summary>
+    public long Points()
+    {
+        var gifts = designs.Where(d => made.Contains(d.Gift.Label) && d.Outcome is DesignOutcome.Derived)
+            .Select(d => (d.Gift, ((DesignOutcome.Derived)d.Outcome).Product)).ToArray();
+        long points = 0;
+        for (var i = 0; i < gifts.Length; i++)
+        {
+            var (gift, product) = gifts[i];
+            points += gifts.Skip(i + 1).Count(other => gift.Circle.Length > 0 && other.Gift.Circle == gift.Circle && Differ(gifts[i], other));
+            points += product.Parts.Sum(part => Wishes(gift.Label, product, part));
+            points += glueUps.Count(g => g.Gift == gift.Label
+                && product.Parts.FirstOrDefault(p => p.Key == g.Part)?.Wish?.Pattern == StripPattern.Mirrored && CanMirror(g));
+        }
+
+        return points;
+    }
+
+    private bool Differ((Gift Gift, Product Product) one, (Gift Gift, Product Product) other) =>
+        one.Product.Family != other.Product.Family || !SpeciesOf(one.Gift.Label).SetEquals(SpeciesOf(other.Gift.Label));
+
+    private HashSet<string> SpeciesOf(string gift) =>
+        Species(glueUps.Where(g => g.Gift == gift), boards.Where(b => b.Gift == gift));
+
+    private int Wishes(string gift, Product product, Part part)
+    {
+        var present = Species(
+            glueUps.Where(g => g.Gift == gift && g.Part == part.Key),
+            boards.Where(b => b.Gift == gift && product.Runs.Any(r => r.Mark == b.Run && r.Members.Any(m => m.Part == part.Key))));
+        var wished = part.Kind == PartKind.Panel ? part.Wish?.Species ?? [] : part.Species;
+        return wished.Distinct(StringComparer.Ordinal).Count(present.Contains);
+    }
+
+    private bool CanMirror(GlueUp glueUp) =>
+        glueUp.Strips.GroupBy(s => SpeciesOfOffcut(s.Offcut), StringComparer.Ordinal).Count(g => g.Count() % 2 == 1) <= 1;
+
+    private HashSet<string> Species(IEnumerable<GlueUp> panels, IEnumerable<BoardRun> solid) =>
+        panels.SelectMany(g => g.Strips.Select(s => s.Offcut)).Concat(solid.Select(b => b.Offcut)).Select(SpeciesOfOffcut)
+            .ToHashSet(StringComparer.Ordinal);
+
+    private string SpeciesOfOffcut(string label) => offcuts.TryGetValue(label, out var offcut) ? offcut.Species : "";
+}

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using System.Numerics;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Measures;
+
+namespace Scrapwright.Core.Plans;
+
+/// <summary>How good a plan is on each level of the objective.</summary>
+/// <param name="GiftsMade">Sum of the made gifts' priority weights.</param>
+/// <param name="Looks">Points for variety inside circles, wished species and mirrored panels.</param>
+/// <param name="WoodUsed">Rough volume cut out of the pile. [mm³], each cut rounded up</param>
+/// <param name="ClampLoads">Number of glue-ups.</param>
+public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long ClampLoads)
+{
+    private static readonly BigInteger CubicMillimetre = BigInteger.Pow(10, 27);
+
+    /// <summary>The value of one level.</summary>
+    public long ValueOf(LevelKind kind) => kind switch
+    {
+        LevelKind.GiftsMade => GiftsMade,
+        LevelKind.Looks => Looks,
+        LevelKind.WoodUsed => WoodUsed,
+        LevelKind.ClampLoads => ClampLoads,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "A level."),
+    };
+
+    /// <summary>The scores of a plan.</summary>
+    public static PlanScores Of(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var request = plan.Request;
+        return Of(request, GiftDesigns.Derive(request.Gifts, request.Designs, request.Shop), plan.Made, plan.GlueUps, plan.Boards);
+    }
+
+    /// <summary>The scores of a plan that is still being put together.</summary>
+    /// <param name="request">The facts.</param>
+    /// <param name="designs">What came of every gift's design.</param>
+    /// <param name="made">The gifts that are made.</param>
+    /// <param name="glueUps">The glue-ups.</param>
+    /// <param name="boards">The board runs.</param>
+    public static PlanScores Of(
+        PlanRequest request,
+        ImmutableArray<GiftDesign> designs,
+        ImmutableArray<MadeGift> made,
+        ImmutableArray<GlueUp> glueUps,
+        ImmutableArray<BoardRun> boards)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var weights = PriorityWeights.Of(request.Gifts);
+        var labels = made.Select(m => m.Gift).ToHashSet(StringComparer.Ordinal);
+        var offcuts = request.Pile.SelectMany(o => o.Pieces()).ToDictionary(o => o.Label, StringComparer.Ordinal);
+        var looks = new LooksScore(designs, labels, glueUps, boards, offcuts);
+        long wood = 0;
+        foreach (var glueUp in glueUps)
+        {
+            if (ProductOf(designs, glueUp.Gift)?.Parts.FirstOrDefault(p => p.Key == glueUp.Part) is { } part)
+            {
+                var length = Run(Enumerable.Repeat(part.Length, glueUp.Blanks), request);
+                wood += glueUp.Strips.Sum(s => Cut(length, s.RoughWidth, s.Offcut));
+            }
+        }
+
+        foreach (var board in boards)
+        {
+            var product = ProductOf(designs, board.Gift);
+            if (product?.Runs.FirstOrDefault(r => r.Mark == board.Run) is { } run)
+            {
+                var lengths = run.Members.Select(m => product.Parts.FirstOrDefault(p => p.Key == m.Part)?.Length ?? default);
+                wood += Cut(Run(lengths, request), board.RoughWidth, board.Offcut);
+            }
+        }
+
+        return new PlanScores(request.Gifts.Where(g => labels.Contains(g.Label)).Sum(g => weights[g.Priority]), looks.Points(), wood, glueUps.Length);
+
+        long Cut(Length length, Length width, string offcut)
+        {
+            if (!offcuts.TryGetValue(offcut, out var found))
+            {
+                return 0;
+            }
+
+            var volume = (BigInteger)length.Picometres * width.Picometres * found.Thickness.Picometres;
+            return (long)((volume + CubicMillimetre - 1) / CubicMillimetre);
+        }
+    }
+
+    private static Length Run(IEnumerable<Length> parts, PlanRequest request)
+    {
+        Length[] lengths = [.. parts];
+        return Length.Sum(lengths) + (request.Shop.TableSaw.Kerf * (lengths.Length - 1)) + (request.Shop.Allowances.EndTrim.Mean * 2);
+    }
+
+    private static Product? ProductOf(ImmutableArray<GiftDesign> designs, string gift) =>
+        (designs.FirstOrDefault(d => d.Gift.Label == gift)?.Outcome as DesignOutcome.Derived)?.Product;
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using System.Net;
+using System.Text;
+using System.Text.Json;
+using Scrapwright.Client.Api;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Client.Tests;
+
+/// <summary>The far end of the wire: keeps offcuts, gifts and shop in memory and answers as the API's contract says. Can be cut off.</summary>
+internal sealed class StandInServer : HttpMessageHandler
+{
+    private readonly Dictionary<long, GiftRow> deletedGifts = [];
+    private long lastId;
+
+    public bool IsCutOff { get; set; }
+
+    public List<OffcutRow> Offcuts { get; } = [];
+
+    public List<GiftRow> Gifts { get; } = [];
+
+    public Shop Shop { get; set; } = new();
+
+    public List<string> Requests { get; } = [];
+
+    protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
+    {
+        var path = request.RequestUri!.AbsolutePath;
+        Requests.Add($"{request.Method} {path}");
+        if (IsCutOff)
+        {
+            throw new HttpRequestException("No way through.");
+        }
+
+        var body = request.Content is null ? "" : await request.Content.ReadAsStringAsync(cancellationToken);
+        return (request.Method.Method, path) switch
+        {
+            ("GET", ApiRoutes.Offcuts) => Json(Offcuts.ToImmutableArray()),
+            ("GET", ApiRoutes.Gifts) => Json(Gifts.ToImmutableArray()),
+            ("GET", ApiRoutes.Shop) => Json(Shop),
+            ("GET", ApiRoutes.Designs) => Json(DesignCatalogue.BuiltIn),
+            ("GET", ApiRoutes.Workshop) => Json(new WorkshopSummary("", Offcuts.Count, Offcuts.Sum(o => o.Offcut.Count), Gifts.Count, false, false)),
+            ("POST", ApiRoutes.Offcuts) => AddOffcut(Read<OffcutEntry>(body)),
+            ("POST", ApiRoutes.Gifts) => AddGift(Read<Gift>(body)),
+            ("PUT", ApiRoutes.Shop) => Json(Shop = Read<Shop>(body)),
+            ("DELETE", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => DeleteGift(Id(path)),
+            ("POST", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) && path.EndsWith("/restore", StringComparison.Ordinal) => RestoreGift(Id(path)),
+            _ => new HttpResponseMessage(HttpStatusCode.NotFound),
+        };
+    }
+
+    private static long Id(string path) => long.Parse(path.Split('/')[3]);
+
+    private static T Read<T>(string body) => JsonSerializer.Deserialize<T>(body, PlanJson.Options)!;
+
+    private static HttpResponseMessage Json<T>(T value, HttpStatusCode status = HttpStatusCode.OK) =>
+        new(status) { Content = new StringContent(JsonSerializer.Serialize(value, PlanJson.Options), Encoding.UTF8, "application/json") };
+
+    private HttpResponseMessage AddOffcut(OffcutEntry entry)
+    {
+        var row = new OffcutRow(++lastId, entry.Offcut.Label.Length > 0 ? entry.Offcut : entry.Offcut with { Label = $"X{lastId}" }, entry.Unit);
+        Offcuts.Add(row);
+        return Json(row, HttpStatusCode.Created);
+    }
+
+    private HttpResponseMessage AddGift(Gift gift)
+    {
+        var row = new GiftRow(++lastId, gift);
+        Gifts.Add(row);
+        return Json(row, HttpStatusCode.Created);
+    }
+
+    private HttpResponseMessage DeleteGift(long id)
+    {
+        deletedGifts[id] = Gifts.Single(g => g.Id == id);
+        Gifts.RemoveAll(g => g.Id == id);
+        return new HttpResponseMessage(HttpStatusCode.NoContent);
+    }
+
+    private HttpResponseMessage RestoreGift(long id)
+    {
+        deletedGifts.Remove(id, out var row);
+        Gifts.Add(row!);
+        return Json(row);
+    }
+}

@@ -44,6 +44,9 @@ public static class EntryMessages
     /// <summary>Expected: where a defect is.</summary>
     public const string Where = "where along the grain, from the marked end, such as knot 4-5, knot at 7 or split last 2";
 
+    /// <summary>Expected: a defect.</summary>
+    public const string ADefect = "a defect: knot, check, sapwood, nail hole, decay, wane or defect, and where, such as knot 4-5";
+
     /// <summary>Expected: a defect on the wood.</summary>
     public const string WithinTheLength = "a place within the length of the offcut";
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Scrapwright.Core.Measures;
 
 namespace Scrapwright.Core.Pile;
@@ -6,6 +7,31 @@ internal sealed partial class EntryReader
 {
     private readonly List<WrittenDefect> writtenDefects = [];
     private readonly List<Defect> defects = [];
+
+    /// <summary>Reads a text of nothing but defects.</summary>
+    internal ParseResult<ImmutableArray<Defect>> ReadDefects(Length onLength)
+    {
+        length = onLength;
+        while (SkipSeparators())
+        {
+            var start = at;
+            var end = WordEnd(at);
+            if (EntryWords.TryFind(line.AsSpan(start, end - start), out var kind, out var value) && kind == EntryWordKind.Defect)
+            {
+                at = end;
+                ReadDefect((DefectKind)value, start);
+                continue;
+            }
+
+            Problem(start, Math.Max(end, start + 1), EntryMessages.ADefect);
+            break;
+        }
+
+        SettleDefects();
+        return problems.Count == 0
+            ? ParseResult.Ok<ImmutableArray<Defect>>([.. defects])
+            : ParseResult.Failed<ImmutableArray<Defect>>(problems[0].Column - 1, problems[0].Found, problems[0].Expected);
+    }
 
     // "knot 4-5", "knot at 7", "knots 2-3, 8-9 and 11", "split last 2", "nail hole at 3".
     private void ReadDefect(DefectKind kind, int start)

@@ -1,0 +1,42 @@
+using System.Text;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Files;
+
+/// <summary>A workshop to try everything with: a garden shed that gets ready for a midsummer open day.</summary>
+public static class ExampleWorkshop
+{
+    /// <summary>Its name.</summary>
+    public const string Name = "Garden shed";
+
+    private static readonly Lazy<PlanRequest> Loaded = new(Load);
+
+    /// <summary>The pile, the gifts and the shop.</summary>
+    public static PlanRequest Request => Loaded.Value;
+
+    private static PlanRequest Load() => new()
+    {
+        Workshop = Name,
+        Shop = new Shop(),
+        Pile = Content(PileFile.Parse(Embedded(PileFile.Name), LengthUnit.Inch)),
+        Gifts = Content(GiftsFile.Parse(Embedded(GiftsFile.Name))),
+    };
+
+    private static T Content<T>(FileOutcome<T> outcome) => outcome switch
+    {
+        FileOutcome<T>.Read read => read.Content,
+        FileOutcome<T>.Refused refused => throw new InvalidOperationException($"The example is wrong: {refused.Problems[0]}"),
+        _ => throw new InvalidOperationException("An outcome of another kind."),
+    };
+
+    private static string Embedded(string file)
+    {
+        var name = $"Scrapwright.Files.Example.{file}";
+        using var stream = typeof(ExampleWorkshop).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"The resource {name} is missing. Maybe the project file no longer embeds it.");
+        using var reader = new StreamReader(stream, Encoding.UTF8);
+        return reader.ReadToEnd();
+    }
+}

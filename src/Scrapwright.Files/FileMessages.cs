@@ -1,0 +1,96 @@
+namespace Scrapwright.Files;
+
+/// <summary>Every text about files that a person may read when one cannot be used.</summary>
+public static class FileMessages
+{
+    /// <summary>Expected: a smaller file.</summary>
+    public const string SmallerFile = "a file of at most 4 MB";
+
+    /// <summary>Expected: UTF-8.</summary>
+    public const string Utf8 = "UTF-8 text; save the file again with the encoding UTF-8";
+
+    /// <summary>Expected: no control characters.</summary>
+    public const string PlainText = "plain text without control characters";
+
+    /// <summary>Expected: no empty file.</summary>
+    public const string SomeRows = "a first line with the names of the columns";
+
+    /// <summary>Expected: a folder.</summary>
+    public const string AFolder = "a workshop folder with pile.csv and gifts.csv, and if wanted shop.json and designs/*.json";
+
+    /// <summary>Expected: a file that must be there.</summary>
+    public const string TheFile = "this file";
+
+    /// <summary>Expected: fewer rows.</summary>
+    public const string FewerRows = "at most 20000 rows";
+
+    /// <summary>Expected: a well-quoted cell.</summary>
+    public const string ClosingQuote = "a closing quote directly before the next separator or the end of the line";
+
+    /// <summary>Expected: no more cells.</summary>
+    public const string NoMoreCells = "no more cells than the first line has";
+
+    /// <summary>Expected: a value.</summary>
+    public const string AValue = "a value";
+
+    /// <summary>Expected: above zero.</summary>
+    public const string AboveZero = "a size above zero";
+
+    /// <summary>Expected: a count.</summary>
+    public const string ACount = "a whole number from 1 to 999";
+
+    /// <summary>Expected: a label.</summary>
+    public const string ALabel = "a label of 1 to 12 letters, digits or hyphens";
+
+    /// <summary>Expected: faces.</summary>
+    public const string FacesWord = "rough, one face or both faces";
+
+    /// <summary>Expected: rings.</summary>
+    public const string RingsWord = "quarter, rift, flat or nothing";
+
+    /// <summary>Expected: a gift's name.</summary>
+    public const string AGiftName = "a short name of 1 to 24 characters";
+
+    /// <summary>Expected: a date.</summary>
+    public const string ADate = "a date such as 2027-06-19";
+
+    /// <summary>Expected: a priority.</summary>
+    public const string APriority = "a whole number from 1 (made first) to 9";
+
+    /// <summary>Expected: options.</summary>
+    public const string AnOption = "options such as count=4; size=4 in; pattern=mirrored";
+
+    /// <summary>Expected: a key.</summary>
+    public const string AKey = "a key of lower-case letters, digits and hyphens";
+
+    /// <summary>The sentence for a problem.</summary>
+    /// <param name="problem">The problem.</param>
+    public static string Sentence(FileProblem problem)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        var place = (problem.Line, problem.Column) switch
+        {
+            (0, _) => problem.File,
+            (_, 0) => $"{problem.File}, line {problem.Line}",
+            _ => $"{problem.File}, line {problem.Line}, column {problem.Column}",
+        };
+        var found = problem.Found.Length == 0 ? "something is missing" : $"found “{problem.Found}”";
+        return $"{place}: {found}, expected {problem.Expected}.";
+    }
+
+    internal static string UniqueLabel(int line) => $"a label of its own; line {line} has it too";
+
+    internal static string ASpecies(IEnumerable<string> near) => "a species" + Maybe(near);
+
+    internal static string AColumn(IEnumerable<string> known, string nearest) => $"one of the columns {string.Join(", ", known)}{Maybe(nearest.Length == 0 ? [] : [nearest])}";
+
+    /// <summary>Expected: a column.</summary>
+    /// <param name="name">Its name.</param>
+    public static string TheColumn(string name) => $"a column named {name}";
+
+    private static string Maybe(IEnumerable<string> near)
+    {
+        var words = string.Join(" or ", near);
+        return words.Length == 0 ? "" : $"; maybe {words}";
+    }
+}

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Pile;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Files;
+
+/// <summary>The files of a workshop, by name with <c>/</c> before the name of a design; in memory, so that a browser has them too.</summary>
+public static class WorkshopFiles
+{
+    /// <summary>Reads a workshop: all of it, or every problem of every file.</summary>
+    /// <param name="workshop">Name of the workshop.</param>
+    /// <param name="files">The files there are; others than pile.csv, gifts.csv, shop.json and designs/*.json are left alone.</param>
+    public static FileOutcome<PlanRequest> Read(string workshop, IReadOnlyDictionary<string, byte[]> files)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        var gathered = new Gathered();
+        if (!files.ContainsKey(PileFile.Name) && !files.ContainsKey(GiftsFile.Name) && !files.ContainsKey(ShopFile.Name))
+        {
+            gathered.Problems.Add(new(workshop, 0, 0, "no file of a workshop", FileMessages.AFolder));
+            return gathered.Outcome(new PlanRequest());
+        }
+
+        var shop = files.TryGetValue(ShopFile.Name, out var shopBytes) ? gathered.Take(ShopFile.Parse(shopBytes)) ?? new Shop() : new Shop();
+        var pile = files.TryGetValue(PileFile.Name, out var pileBytes) ? gathered.TakeMany(PileFile.Parse(pileBytes, shop.Unit)) : gathered.Missing<Offcut>(PileFile.Name);
+        var gifts = files.TryGetValue(GiftsFile.Name, out var giftBytes) ? gathered.TakeMany(GiftsFile.Parse(giftBytes)) : gathered.Missing<Gift>(GiftsFile.Name);
+        return gathered.Outcome(new PlanRequest { Workshop = workshop, Shop = shop, Pile = pile, Gifts = gifts, Designs = ReadDesigns(files, gathered) });
+    }
+
+    /// <summary>The text of every file of a workshop, by name.</summary>
+    /// <param name="request">What to write.</param>
+    public static ImmutableSortedDictionary<string, string> Write(PlanRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var files = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        files[PileFile.Name] = PileFile.Write(request.Pile, request.Shop.Unit);
+        files[GiftsFile.Name] = GiftsFile.Write(request.Gifts);
+        files[ShopFile.Name] = ShopFile.Write(request.Shop);
+        foreach (var design in request.Designs) files[DesignFile.NameOf(design)] = DesignFile.Write(design);
+        return files.ToImmutable();
+    }
+
+    private static ImmutableArray<Design> ReadDesigns(IReadOnlyDictionary<string, byte[]> files, Gathered gathered)
+    {
+        var designs = ImmutableArray.CreateBuilder<Design>();
+        var owners = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var (name, bytes) in files.Where(file => IsDesign(file.Key)).OrderBy(file => file.Key, StringComparer.Ordinal))
+        {
+            if (gathered.Take(DesignFile.Parse(name, bytes)) is not { } design) continue;
+            designs.Add(design);
+            if (!owners.TryAdd(design.Key, name)) gathered.Problems.Add(new(name, 0, 0, design.Key, $"a key of its own; {owners[design.Key]} has it too"));
+        }
+
+        return designs.ToImmutable();
+    }
+
+    private static bool IsDesign(string name) =>
+        name.StartsWith(DesignFile.Folder + "/", StringComparison.Ordinal) && name.EndsWith(".json", StringComparison.OrdinalIgnoreCase);
+
+    private sealed class Gathered
+    {
+        private readonly List<FileDoubt> doubts = [];
+        private int more;
+
+        internal List<FileProblem> Problems { get; } = [];
+
+        internal T? Take<T>(FileOutcome<T> outcome)
+            where T : class => Sort(outcome) is { } read ? read.Content : null;
+
+        internal ImmutableArray<T> TakeMany<T>(FileOutcome<ImmutableArray<T>> outcome) => Sort(outcome) is { } read ? read.Content : [];
+
+        internal ImmutableArray<T> Missing<T>(string file)
+        {
+            Problems.Add(new(file, 0, 0, "", FileMessages.TheFile));
+            return [];
+        }
+
+        internal FileOutcome<PlanRequest> Outcome(PlanRequest request) => Problems.Count == 0
+            ? new FileOutcome<PlanRequest>.Read(request, [.. doubts])
+            : new FileOutcome<PlanRequest>.Refused([.. Problems], more);
+
+        private FileOutcome<T>.Read? Sort<T>(FileOutcome<T> outcome)
+        {
+            switch (outcome)
+            {
+                case FileOutcome<T>.Read read:
+                    doubts.AddRange(read.Doubts);
+                    return read;
+                case FileOutcome<T>.Refused refused:
+                    Problems.AddRange(refused.Problems);
+                    more += refused.More;
+                    break;
+            }
+
+            return null;
+        }
+    }
+}

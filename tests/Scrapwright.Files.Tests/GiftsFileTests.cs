@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Gifts;
+
+namespace Scrapwright.Files.Tests;
+
+public sealed class GiftsFileTests
+{
+    private const string Names = "gift,recipient,circle,design,options,due,priority\n";
+
+    private static FileProblem OnlyProblem(string text) =>
+        Assert.Single(Assert.IsType<FileOutcome<ImmutableArray<Gift>>.Refused>(GiftsFile.Parse(text)).Problems);
+
+    private static ImmutableArray<Gift> Read(string text) =>
+        Assert.IsType<FileOutcome<ImmutableArray<Gift>>.Read>(GiftsFile.Parse(text)).Content;
+
+    [Fact]
+    public void Parse_reads_a_gift()
+    {
+        var gift = Assert.Single(Read(Names + "seed,seed-swap table,stalls,striped-squares,Count = 4; size=4 in;,2027-06-19,1\n"));
+
+        Assert.Equal(("seed", "seed-swap table", "stalls", "striped-squares", 1), (gift.Label, gift.Recipient, gift.Circle, gift.Design, gift.Priority));
+        Assert.Equal(new DateOnly(2027, 6, 19), gift.Due);
+        Assert.Equal([new("count", "4"), new("size", "4 in")], gift.Options);
+    }
+
+    [Fact]
+    public void Parse_needs_only_gift_and_design()
+    {
+        var gift = Assert.Single(Read("design;gift\nrod-stand;seed\n"));
+
+        Assert.Equal(new Gift { Label = "seed", Design = "rod-stand" }, gift with { Options = new Gift { Label = "", Design = "" }.Options });
+        Assert.Empty(gift.Options);
+    }
+
+    [Theory]
+    [InlineData(",x,y,rod-stand,,,", 1, "", FileMessages.AGiftName)]
+    [InlineData("b,x,y,,,,", 7, "", FileMessages.AValue)]
+    [InlineData("b,x,y,rod-stand,,19.6.2027,", 18, "19.6.2027", FileMessages.ADate)]
+    [InlineData("b,x,y,rod-stand,,2027-02-30,", 18, "2027-02-30", FileMessages.ADate)]
+    [InlineData("b,x,y,rod-stand,,,10", 19, "10", FileMessages.APriority)]
+    [InlineData("b,x,y,rod-stand,,,soon", 19, "soon", FileMessages.APriority)]
+    [InlineData("b,x,y,rod-stand,count 4,,", 17, "count 4", FileMessages.AnOption)]
+    [InlineData("b,x,y,rod-stand,count=4; Count=5,,", 17, "Count=5", "each option only once")]
+    [InlineData("a,x,y,rod-stand,,,", 1, "a", "a label of its own; line 2 has it too")]
+    public void Parse_refuses_a_row_with_its_place(string row, int column, string found, string expected) =>
+        Assert.Equal(new FileProblem(GiftsFile.Name, 3, column, found, expected), OnlyProblem(Names + "a,x,y,rod-stand,,,\n" + row + "\n"));
+
+    [Fact]
+    public void Parse_names_missing_columns() =>
+        Assert.Equal(FileMessages.TheColumn("design"), OnlyProblem("gift,recipient\na,b\n").Expected);
+
+    [Fact]
+    public void Write_is_read_back_to_the_same_gifts()
+    {
+        var gifts = ExampleWorkshop.Request.Gifts;
+
+        var read = Read(GiftsFile.Write(gifts));
+
+        Assert.Equal(GiftsFile.Write(gifts), GiftsFile.Write(read));
+        Assert.Equal(gifts.Select(g => (g.Label, g.Recipient, g.Circle, g.Design, g.Due, g.Priority)), read.Select(g => (g.Label, g.Recipient, g.Circle, g.Design, g.Due, g.Priority)));
+        Assert.Equal(gifts.SelectMany(g => g.Options), read.SelectMany(g => g.Options));
+    }
+}

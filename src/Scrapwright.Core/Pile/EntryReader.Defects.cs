@@ -109,7 +109,7 @@ internal sealed partial class EntryReader
                 return;
             }
 
-            if (!EntryWords.IsOneOf(word, "from", "the", "marked", "near") || (!any && !EntryWords.IsOneOf(word, "from"))) return;
+            if (!EntryWords.IsOneOf(word, "from", "the", "marked", "near") || (!any && !EntryWords.IsOneOf(word, "from", "near"))) return;
             any = true;
             next = start + word.Length;
         }

@@ -11,10 +11,10 @@ internal sealed partial class EntryReader
     {
         var joined = nextIsJoined;
         nextIsJoined = false;
-        var negative = Peek(at) == '-' && StartsNumber(SkipBlanks(at + 1));
+        var negative = Peek(at) == '-' && StartsNumber(at + 1);
         if (!negative && !StartsNumber(at)) return false;
         var start = at;
-        if (negative) at = SkipBlanks(at + 1);
+        if (negative) at++;
         if (ReadSize(joined) is not { } size) return true;
         if (negative)
         {

@@ -55,8 +55,9 @@ internal sealed partial class EntryReader
         var taken = sizes[index];
         var both = sizes[3].IsCount && sizes[0].IsCount && !alone;
         if (both && IsGluedLikeCount(0) && !IsGluedLikeCount(3)) (index, taken) = (0, sizes[0]);
+        var isPlain = !alone && IsGluedLikeCount(index) && !(both && IsGluedLikeCount(3 - index));
         sizes.RemoveAt(index);
-        SetCount(taken.Whole, taken.Start, taken.End, guessed: both || alone);
+        SetCount(taken.Whole, taken.Start, taken.End, guessed: !isPlain && (both || alone));
     }
 
     // "3x 14": no blank before the cross and one behind it. "x3": the other way round.

@@ -49,6 +49,9 @@ internal sealed partial class EntryReader
             case EntryWordKind.Defect:
                 ReadDefect((DefectKind)value, start);
                 break;
+            case EntryWordKind.No:
+                ReadNo(start);
+                break;
             case EntryWordKind.Note:
                 TakeNote(Peek(SkipBlanks(end)) == ':' ? SkipBlanks(end) + 1 : end);
                 break;
@@ -57,6 +60,14 @@ internal sealed partial class EntryReader
         }
 
         return true;
+    }
+
+    // "no knots", "not cupped": nothing to cut round, but worth keeping as a note.
+    private void ReadNo(int start)
+    {
+        var word = NextWord(at, out var next);
+        if (EntryWords.TryFind(word, out var kind, out _) && kind is EntryWordKind.Defect or EntryWordKind.Warp) at = next + word.Length;
+        AddNote(start, at);
     }
 
     private void ReadCountAhead(int start)

@@ -102,9 +102,18 @@ internal sealed partial class EntryReader(string line, LengthUnit bareUnit)
 
     private bool SkipSeparators()
     {
-        while (at < line.Length && (char.IsWhiteSpace(line[at]) || Peek(at) is ',' or ':' or '=' or '&' or '|' || (Peek(at) == '.' && !char.IsAsciiDigit(Peek(at + 1))))) at++;
+        while (at < line.Length && IsSeparator(at)) at++;
         return at < line.Length;
     }
+
+    // A dash with a blank behind parts words; a sign stands directly before its number, which then is refused.
+    private bool IsSeparator(int position) => char.IsWhiteSpace(line[position]) || line[position] == '—' || Peek(position) switch
+    {
+        ',' or ':' or '=' or '&' or '|' => true,
+        '.' => !char.IsAsciiDigit(Peek(position + 1)),
+        '-' => position + 1 < line.Length && char.IsWhiteSpace(line[position + 1]),
+        _ => false,
+    };
 
     private int SkipBlanks(int position)
     {

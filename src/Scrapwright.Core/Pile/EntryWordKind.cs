@@ -33,6 +33,9 @@ internal enum EntryWordKind
     /// <summary>A defect.</summary>
     Defect,
 
+    /// <summary>Says that a defect or warp is not there.</summary>
+    No,
+
     /// <summary>Begins a note.</summary>
     Note,
 }

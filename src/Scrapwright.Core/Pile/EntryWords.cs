@@ -45,8 +45,8 @@ internal static class EntryWords
 
     private static IEnumerable<(string Text, EntryWordKind Kind, int Value)> All() =>
     [
-        .. Of(EntryWordKind.Filler, 0, "a an the of with and about approx piece pieces pcs board boards offcut offcuts strip strips stick sticks scrap scraps is are"),
-        .. Of(EntryWordKind.Remark, 0, "curly figured quilted birdseye spalted wormy burl crotch old dark light heart heartwood ambrosia tiger fiddleback straight nice thin reclaimed kiln-dried air-dried"),
+        .. Of(EntryWordKind.Filler, 0, "a an the of with and about approx piece pieces pcs board boards offcut offcuts strip strips stick sticks scrap scraps bit bits length lengths is are slight slightly small big large short long narrow only"),
+        .. Of(EntryWordKind.Remark, 0, "curly figured quilted birdseye spalted wormy burl crotch old dark light heart heartwood ambrosia tiger fiddleback straight nice thin clear reclaimed kiln-dried air-dried"),
         .. Of(EntryWordKind.Number, 3, "three"), .. Of(EntryWordKind.Number, 4, "four"), .. Of(EntryWordKind.Number, 5, "five"),
         .. Of(EntryWordKind.Number, 6, "six"), .. Of(EntryWordKind.Number, 7, "seven"), .. Of(EntryWordKind.Number, 8, "eight"),
         .. Of(EntryWordKind.Number, 9, "nine"), .. Of(EntryWordKind.Number, 10, "ten"), .. Of(EntryWordKind.Number, 11, "eleven"),
@@ -70,6 +70,7 @@ internal static class EntryWords
         .. Of(EntryWordKind.Defect, (int)DefectKind.Decay, "decay decayed rot rotten worm worms wormhole wormholes stain stains stained"),
         .. Of(EntryWordKind.Defect, (int)DefectKind.Wane, "wane waney bark"),
         .. Of(EntryWordKind.Defect, (int)DefectKind.Other, "defect defects other flaw flaws gouge dent"),
+        .. Of(EntryWordKind.No, 0, "no not without"),
         .. Of(EntryWordKind.Note, 0, "note notes"),
     ];
 

@@ -47,6 +47,18 @@ public sealed partial class EntryLineTests
     [InlineData("walnut 14x2x1x3")]
     public void Parse_says_when_it_guessed_the_order(string line) => Assert.True(Understood(line).NeedsALook);
 
+    [Theory]
+    [InlineData("hard maple 12x3x3/4 x2 s2s", 2)]
+    [InlineData("hard maple 12 x 3 x 2 x3", 3)]
+    [InlineData("2x 12 x 3 x 1 hard maple", 2)]
+    public void Parse_is_sure_of_a_count_that_stands_off(string line, int count)
+    {
+        var understood = Understood(line);
+
+        Assert.Equal(count, understood.Offcut.Count);
+        Assert.False(understood.NeedsALook);
+    }
+
     [Fact]
     public void Readings_cover_the_stretches_they_tell_of()
     {

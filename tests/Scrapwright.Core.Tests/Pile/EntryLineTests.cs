@@ -45,6 +45,7 @@ public sealed partial class EntryLineTests
     [InlineData("black walnut: 14 long, 2 wide, 7/8 thick")]
     [InlineData("2 wide 14 long 7/8 thick walnut")]
     [InlineData("14\"L x 2\"W x 7/8\"T walnut board")]
+    [InlineData("a small bit of walnut - 14 x 2 x 7/8")]
     [InlineData("a piece of walnut 1' 2\" x 2\" x 7/8\"")]
     [InlineData("walnut 14 x 7/8 x 2")]
     [InlineData("walnut 7/8 x 2 x 14")]
@@ -152,6 +153,8 @@ public sealed partial class EntryLineTests
     [Theory]
     [InlineData("knot 4-5", DefectKind.Knot, 4, 5)]
     [InlineData("knot 4 to 5", DefectKind.Knot, 4, 5)]
+    [InlineData("knot 4-5 near the end", DefectKind.Knot, 4, 5)]
+    [InlineData("small knot 4-5 from the marked end", DefectKind.Knot, 4, 5)]
     [InlineData("knot from 4 to 5", DefectKind.Knot, 4, 5)]
     [InlineData("knot 5-4", DefectKind.Knot, 4, 5)]
     [InlineData("knot 4\" - 5\"", DefectKind.Knot, 4, 5)]
@@ -191,6 +194,8 @@ public sealed partial class EntryLineTests
     [InlineData("note: smells nice", "smells nice")]
     [InlineData("(under the bench)", "under the bench")]
     [InlineData("curly", "curly")]
+    [InlineData(", no knots", "no knots")]
+    [InlineData("- not cupped - clear", "not cupped; clear")]
     [InlineData("curly; shelf 2", "curly; shelf 2")]
     public void Parse_keeps_the_note(string words, string note) =>
         Assert.Equal(note, Understood($"ash 14 x 2 x 7/8 {words}").Offcut.Note);

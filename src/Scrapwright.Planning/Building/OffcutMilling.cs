@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Milling;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+using Scrapwright.Planning.Problems;
+using Scrapwright.Planning.Search;
+
+namespace Scrapwright.Planning.Building;
+
+/// <summary>Takes one offcut from the pile to its strips, and what is left over.</summary>
+internal sealed class OffcutMilling(Problem problem, Bench bench)
+{
+    private static readonly Stage FirstEdges = new(Operation.EdgeJoint);
+    private static readonly Stage SawnEdges = new(Operation.EdgeJoint, 1);
+    private readonly Shop shop = problem.Shop;
+
+    /// <summary>The strips cut from the offcut; everything else goes to <paramref name="leftovers"/>.</summary>
+    internal ImmutableArray<PlacedStrip> Mill(OffcutPattern pattern, ImmutableArray<Segment> segments, LeftoverList leftovers)
+    {
+        var offcut = pattern.Offcut;
+        var piece = WholePiece(pattern);
+        if (pattern.Route == Route.CrosscutFirst)
+        {
+            return CutToLength(pattern, piece, 0, segments, new Stage(Operation.RoughCrosscut), leftovers, s => TakeEdges(Faces(pattern, s)));
+        }
+
+        var strips = ImmutableArray.CreateBuilder<PlacedStrip>();
+        foreach (var (lane, index) in Lanes(pattern, piece, segments).Select((l, i) => (l, i)))
+        {
+            ImmutableArray<Segment> mine = [.. segments.Where(s => s.Lane == index)];
+            if (mine.IsEmpty)
+            {
+                leftovers.Add(lane);
+            }
+            else
+            {
+                strips.AddRange(CutToLength(pattern, lane, index, mine, new Stage(Operation.CrosscutStrips), leftovers, s => s));
+            }
+        }
+
+        return strips.ToImmutable();
+    }
+
+    internal static Piece WholePiece(OffcutPattern pattern) => WholePiece(pattern.Offcut);
+
+    internal static Piece WholePiece(Core.Pile.Offcut offcut) =>
+        new(offcut.Label, offcut.Length, offcut.Width, offcut.Thickness, [new Lane(offcut.Label, offcut.Width)]);
+
+    /// <summary>The lanes of the offcut, milled where they are used.</summary>
+    private IEnumerable<Piece> Lanes(OffcutPattern pattern, Piece piece, ImmutableArray<Segment> segments)
+    {
+        var edge = shop.Allowances.EdgeJoint.Mean;
+        if (pattern.Lanes.Length == 1)
+        {
+            return [TakeEdges(Faces(pattern, piece))];
+        }
+
+        var widths = pattern.Lanes.Select(l => l.RoughWidth).ToImmutableArray();
+        var isUsed = widths.Select((_, i) => segments.Any(s => s.Lane == i)).ToList();
+        if (pattern.Route == Route.RipFirst)
+        {
+            var rough = bench.Rip(new Stage(Operation.RoughRip), piece, widths, shop.Bandsaw.Kerf);
+            return [.. rough.Select((l, i) => isUsed[i] ? TakeEdges(Faces(pattern, l)) : l)];
+        }
+
+        var milled = bench.TakeEdges(FirstEdges, Faces(pattern, piece), edge);
+        var ripped = bench.Rip(new Stage(Operation.Rip), milled, widths.SetItem(0, widths[0] - edge), shop.TableSaw.Kerf);
+        return [.. ripped.Select((l, i) => isUsed[i] ? bench.TakeEdges(SawnEdges, l, i == 0 ? edge : edge * 2) : l)];
+    }
+
+    private Piece TakeEdges(Piece piece) => bench.TakeEdges(FirstEdges, piece, shop.Allowances.EdgeJoint.Mean * 2);
+
+    private Piece Faces(OffcutPattern pattern, Piece piece)
+    {
+        var ladder = StripMilling.Thickness(pattern.Offcut, piece.Length, piece.Width, shop);
+        foreach (var rung in ladder.Rungs)
+        {
+            piece = bench.TakeThickness(new Stage(rung.Operation), piece, rung.Taken);
+        }
+
+        return piece;
+    }
+
+    private ImmutableArray<PlacedStrip> CutToLength(
+        OffcutPattern pattern, Piece lane, int laneIndex, ImmutableArray<Segment> segments, Stage stage, LeftoverList leftovers, Func<Piece, Piece> mill)
+    {
+        var kerf = shop.TableSaw.Kerf;
+        if (stage.Operation == Operation.CrosscutStrips && IsBestLeftWhole(pattern, lane, segments))
+        {
+            return [Placed(pattern, segments[0], mill(lane), lane.Length, lane.Width)];
+        }
+
+        var outputs = LengthLayout.Of(pattern, segments, lane.Id, kerf, Needed);
+        var setting = outputs.First(o => o.Segment is not null).Length;
+        var cut = outputs.Length == 1
+            ? [lane]
+            : bench.Crosscut(stage, lane, [.. outputs.Select(o => (o.Id, o.Length))], Length.Zero, setting);
+        var strips = ImmutableArray.CreateBuilder<PlacedStrip>();
+        for (var i = 0; i < cut.Length; i++)
+        {
+            if (outputs[i].Segment is { } segment)
+            {
+                var width = laneIndex == 0 && pattern.Lanes.Length == 1 ? pattern.Offcut.Width : pattern.Lanes[laneIndex].RoughWidth;
+                strips.Add(Placed(pattern, segment, mill(cut[i]), cut[i].Length, width));
+            }
+            else
+            {
+                leftovers.Add(cut[i], outputs[i].IsDefect);
+            }
+        }
+
+        return strips.ToImmutable();
+    }
+
+    /// <summary>A strip whose rest would be too short to keep stays whole: its glue-up trims the ends anyway.</summary>
+    private bool IsBestLeftWhole(OffcutPattern pattern, Piece lane, ImmutableArray<Segment> segments) =>
+        segments.Length == 1 && pattern.Runs.Length == 1 && pattern.Runs[0].Length == lane.Length
+        && lane.Length - Needed(segments[0]) - shop.TableSaw.Kerf < shop.KeepLength;
+
+    private Length Needed(Segment segment) =>
+        segment.Panel >= 0 ? problem.Panels[segment.Panel].Needs.Overlap : problem.Runs[segment.Solid].Needs.Length;
+
+    private PlacedStrip Placed(OffcutPattern pattern, Segment segment, Piece piece, Length length, Length width)
+    {
+        var (atLength, atWidth) = pattern.Route switch
+        {
+            Route.MillWhole => (pattern.Offcut.Length, pattern.Offcut.Width),
+            Route.RipFirst => (pattern.Offcut.Length, pattern.Lanes[segment.Lane].RoughWidth),
+            _ => (length, width),
+        };
+        return new PlacedStrip(segment, pattern, piece, StripMilling.Thickness(pattern.Offcut, atLength, atWidth, shop).Spread);
+    }
+}

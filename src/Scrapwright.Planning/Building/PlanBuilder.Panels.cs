@@ -1,0 +1,173 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Milling;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+using Scrapwright.Core.Wood;
+using Scrapwright.Planning.Problems;
+
+namespace Scrapwright.Planning.Building;
+
+/// <content>From strips to panels and blanks.</content>
+internal sealed partial class PlanBuilder
+{
+    private void MakePanels(List<PlacedStrip> strips)
+    {
+        var prefix = problem.Offcuts.Any(o => o.Label.StartsWith('G') && o.Label.Skip(1).Any(char.IsAsciiDigit)) ? "Panel" : "G";
+        foreach (var index in placement.Panels)
+        {
+            MakePanel(problem.Panels[index], $"{prefix}{glueUps.Count + 1}", [.. strips.Where(s => s.Segment.Panel == index)]);
+        }
+    }
+
+    private void MakePanel(PanelCandidate panel, string id, ImmutableArray<PlacedStrip> unordered)
+    {
+        var order = StripOrder.Find([.. unordered.Select(s => s.Pattern.Offcut.Species)], panel.Wish, shop.MinimumContrast)
+            ?? throw new InvalidOperationException($"Glue-up {id}: its strips find no order. Maybe the placement was not checked first.");
+        ImmutableArray<PlacedStrip> strips = [.. order.Select(i => unordered[i])];
+        var thinnest = strips.Min(s => s.Piece.Thickness);
+        var spread = strips.Where(s => s.Piece.Thickness == thinnest).Max(s => s.Spread);
+        ImmutableArray<Piece> alike =
+        [
+            .. strips.Select(s => bench.TakeThickness(new Stage(Operation.PlaneToThickness), s.Piece, s.Piece.Thickness - thinnest)),
+        ];
+        var glued = bench.Glue(new Stage(Operation.GlueUp, GlueUp: id), id, alike);
+        glueUps.Add(Describe(panel, id, strips, glued, spread));
+
+        var flat = bench.TakeThickness(new Stage(Operation.FlattenPanel), glued, shop.Allowances.PanelFlatten.Mean);
+        var layers = panel.Needs.Layers > 1 ? bench.Resaw(new Stage(Operation.Resaw), flat, panel.Needs.Layers) : [flat];
+        foreach (var layer in layers)
+        {
+            CutBlanks(panel, layer);
+        }
+    }
+
+    private void CutBlanks(PanelCandidate panel, Piece layer)
+    {
+        var part = panel.Part;
+        var planed = bench.TakeThickness(new Stage(Operation.PlanePanel), layer, layer.Thickness - panel.Needs.PlanedThickness);
+        var trimmed = bench.TrimWidth(new Stage(Operation.TrimWidth), planed, part.Width);
+        var gift = problem.Gifts[panel.GiftIndex];
+        if (!parts.TryGetValue((gift.Index, part.Key), out var made))
+        {
+            parts[(gift.Index, part.Key)] = made = [];
+        }
+
+        var outputs = new List<(string Id, Length Length)>();
+        var spare = 0;
+        for (var i = 0; i < panel.Needs.Blanks; i++)
+        {
+            var copy = made.Count + i + 1;
+            outputs.Add((copy <= part.Count ? PartId(gift, part, copy) : $"{layer.Id}/spare{++spare}", part.Length));
+        }
+
+        foreach (var blank in CrosscutBlanks(trimmed, outputs, part.Length))
+        {
+            if (made.Count < part.Count)
+            {
+                made.Add(blank);
+            }
+            else
+            {
+                leftovers.Add(blank);
+            }
+        }
+    }
+
+    /// <summary>Squares the marked end, cuts the outputs, and keeps the rest when it is worth keeping.</summary>
+    private IEnumerable<Piece> CrosscutBlanks(Piece piece, List<(string Id, Length Length)> outputs, Length setting)
+    {
+        var kerf = shop.TableSaw.Kerf;
+        var end = shop.Allowances.EndTrim.Mean;
+        var wanted = outputs.Count;
+        var rest = piece.Length - end - Length.Sum(outputs.Select(o => o.Length)) - (kerf * (wanted - 1)) - kerf;
+        if (rest >= shop.KeepLength)
+        {
+            outputs.Add(($"{piece.Id}/rest", rest));
+        }
+
+        var cut = bench.Crosscut(new Stage(Operation.CrosscutBlanks), piece, [.. outputs], end, setting);
+        if (cut.Length > wanted)
+        {
+            leftovers.Add(cut[^1]);
+        }
+
+        return cut.Take(wanted);
+    }
+
+    private GlueUp Describe(PanelCandidate panel, string id, ImmutableArray<PlacedStrip> strips, Piece glued, Length spread)
+    {
+        var needs = panel.Needs;
+        return new GlueUp
+        {
+            Id = id,
+            Gift = problem.Gifts[panel.GiftIndex].Gift.Label,
+            Part = panel.Part.Key,
+            Blanks = needs.Blanks,
+            Layers = needs.Layers,
+            Strips =
+            [
+                .. strips.Select(s => new Strip(s.Piece.Id, s.Pattern.Offcut.Label, s.Lane.RoughWidth, s.Piece.Width, s.Piece.Length, s.Piece.Thickness)),
+            ],
+            Overlap = glued.Length,
+            RoughWidth = glued.Width,
+            TargetWidth = panel.Part.Width,
+            ThicknessLadder = needs.ThicknessLadder(glued.Thickness, spread),
+            WidthLadder = needs.WidthLadder(glued.Width, strips.Length),
+            ChancePerMille = needs.ChancePerMille(glued.Thickness, spread, glued.Width, strips.Length),
+            LeastContrastHundredths = LeastContrast(strips),
+            ClampsNeeded = Clamping.Needed(glued.Length, shop),
+        };
+    }
+
+    private static int LeastContrast(ImmutableArray<PlacedStrip> strips)
+    {
+        if (strips.Length < 2)
+        {
+            return 0;
+        }
+
+        var least = strips.Zip(strips.Skip(1)).Min(pair => ColourDifference.Ciede2000(
+            SpeciesTable.Get(pair.First.Pattern.Offcut.Species).Colour, SpeciesTable.Get(pair.Second.Pattern.Offcut.Species).Colour));
+        return (int)Math.Floor(least * 100);
+    }
+
+    private void MakeBoards(List<PlacedStrip> strips)
+    {
+        foreach (var group in strips.Where(s => s.Segment.Solid >= 0).GroupBy(s => s.Segment.Solid).OrderBy(g => g.Key))
+        {
+            var demand = problem.Runs[group.Key];
+            foreach (var (strip, run) in group.Zip(demand.Runs))
+            {
+                MakeBoard(problem.Gifts[demand.GiftIndex], demand.Needs with { Run = run }, strip);
+            }
+        }
+    }
+
+    private void MakeBoard(GiftDemand gift, SolidNeeds needs, PlacedStrip strip)
+    {
+        boards.Add(new BoardRun(
+            gift.Gift.Label, needs.Run.Mark, strip.Piece.Id, strip.Pattern.Offcut.Label,
+            strip.Lane.RoughWidth, strip.Piece.Width, strip.Piece.Length, strip.Piece.Thickness));
+        var planed = bench.TakeThickness(new Stage(Operation.PlaneToThickness), strip.Piece, strip.Piece.Thickness - needs.PlanedThickness);
+        var trimmed = bench.TrimWidth(new Stage(Operation.TrimWidth), planed, needs.PartWidth);
+        var marks = needs.Run.Members;
+        var members = needs.Members;
+        var cut = CrosscutBlanks(trimmed, [.. members.Select((m, i) => ($"{gift.Gift.Label}-{marks[i].Mark}", m.Length))], members[0].Length).ToList();
+        for (var i = 0; i < cut.Count; i++)
+        {
+            Place(gift, marks[i].Part, marks[i].Copy, cut[i]);
+        }
+    }
+
+    private void Place(GiftDemand gift, string part, int copy, Piece piece)
+    {
+        var count = gift.Product.Parts.First(p => p.Key == part).Count;
+        if (!parts.TryGetValue((gift.Index, part), out var made))
+        {
+            parts[(gift.Index, part)] = made = [.. Enumerable.Repeat(piece, count)];
+        }
+
+        made[copy - 1] = piece;
+    }
+}

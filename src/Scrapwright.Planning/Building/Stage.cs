@@ -1,0 +1,9 @@
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Planning.Building;
+
+/// <summary>A place in the working order: an operation, and which of several rounds of it.</summary>
+/// <param name="Operation">The operation.</param>
+/// <param name="Round">0 for the first; edges are jointed again after ripping.</param>
+/// <param name="GlueUp">The glue-up, for gluing; empty otherwise.</param>
+internal sealed record Stage(Operation Operation, int Round = 0, string GlueUp = "");

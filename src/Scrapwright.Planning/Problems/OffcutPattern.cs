@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Milling;
+using Scrapwright.Core.Pile;
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Planning.Problems;
+
+/// <summary>One way to mill and rip a single offcut.</summary>
+/// <param name="Offcut">The single offcut.</param>
+/// <param name="OffcutIndex">Its place in the problem.</param>
+/// <param name="Route">Order of work.</param>
+/// <param name="Lanes">Strips across its width, lower edge first.</param>
+/// <param name="Runs">Its clear stretches.</param>
+internal sealed record OffcutPattern(Offcut Offcut, int OffcutIndex, Route Route, ImmutableArray<PatternLane> Lanes, ImmutableArray<ClearRun> Runs)
+{
+    /// <summary>Thickness ladder of a strip of the lane that is used over the given length.</summary>
+    internal Ladder Thickness(int lane, Length needed, Shop shop) => Route switch
+    {
+        Route.MillWhole => StripMilling.Thickness(Offcut, Offcut.Length, Offcut.Width, shop),
+        Route.RipFirst => StripMilling.Thickness(Offcut, Offcut.Length, Lanes[lane].RoughWidth, shop),
+        _ => StripMilling.Thickness(Offcut, Length.Min(Offcut.Length, needed + shop.TableSaw.Kerf), Offcut.Width, shop),
+    };
+}

@@ -1,0 +1,173 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Designs;
+using Scrapwright.Planning.Problems;
+
+namespace Scrapwright.Planning.Search;
+
+/// <summary>
+/// A first placement without the solver, in milliseconds: gift by gift in the order of their worth, each glue-up strip by strip,
+/// always the cheapest wood per width that goes beside the strip before it. The full search starts from it and is compared with it in benchmarks.
+/// </summary>
+internal sealed class FirstPlacement
+{
+    private readonly Problem problem;
+    private readonly SegmentOptions options;
+    private readonly Dictionary<(string One, string Other), bool> goTogether = [];
+
+    private FirstPlacement(Problem problem, SegmentOptions options)
+    {
+        this.problem = problem;
+        this.options = options;
+    }
+
+    internal static Placement Find(Problem problem, SegmentOptions options) => new FirstPlacement(problem, options).Find();
+
+    private Placement Find()
+    {
+        var pile = new OpenPile(problem);
+        var made = new bool[problem.Gifts.Length];
+        var panels = new List<int>();
+        var segments = new List<Segment>();
+        foreach (var gift in problem.Gifts.OrderByDescending(g => g.Weight).ThenBy(g => g.Index))
+        {
+            var trial = pile.Copy();
+            if (Place(gift, trial) is not { } placed)
+            {
+                continue;
+            }
+
+            pile = trial;
+            made[gift.Index] = true;
+            panels.AddRange(placed.Panels);
+            segments.AddRange(placed.Segments);
+        }
+
+        var placement = new Placement([.. made], [.. panels.Order()], [.. segments], []);
+        return placement with { Values = PlacementValues.Of(problem, placement) };
+    }
+
+    private (List<int> Panels, List<Segment> Segments)? Place(GiftDemand gift, OpenPile pile)
+    {
+        var panels = new List<int>();
+        var segments = new List<Segment>();
+        foreach (var demand in problem.Runs.Where(r => r.GiftIndex == gift.Index))
+        {
+            for (var i = 0; i < demand.Runs.Length; i++)
+            {
+                var cheapest = options.ByRuns[demand.Index].Where(o => pile.HasRoom(o.Segment, o.Needed)).MinBy(o => o.Wood);
+                if (cheapest is null)
+                {
+                    return null;
+                }
+
+                pile.Take(cheapest.Segment, cheapest.Needed);
+                segments.Add(cheapest.Segment);
+            }
+        }
+
+        foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel))
+        {
+            if (!PlacePart(gift, part, pile, panels, segments))
+            {
+                return null;
+            }
+        }
+
+        return (panels, segments);
+    }
+
+    private bool PlacePart(GiftDemand gift, Part part, OpenPile pile, List<int> panels, List<Segment> segments)
+    {
+        var missing = part.Count;
+        while (missing > 0)
+        {
+            (PanelCandidate Panel, List<SegmentOption> Strips, long WoodPerBlank)? best = null;
+            foreach (var panel in problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Part.Key == part.Key && !panels.Contains(p.Index)))
+            {
+                if (panel.Slot > 0 && !panels.Contains(panel.Index - 1))
+                {
+                    continue;
+                }
+
+                if (Strips(panel, pile) is { } strips)
+                {
+                    var wood = strips.Sum(s => s.Wood) / Math.Min(panel.Yield, missing);
+                    if (best is null || wood < best.Value.WoodPerBlank)
+                    {
+                        best = (panel, strips, wood);
+                    }
+                }
+            }
+
+            if (best is not { } found)
+            {
+                return false;
+            }
+
+            foreach (var strip in found.Strips)
+            {
+                pile.Take(strip.Segment, strip.Needed);
+                segments.Add(strip.Segment);
+            }
+
+            panels.Add(found.Panel.Index);
+            missing -= found.Panel.Yield;
+        }
+
+        return true;
+    }
+
+    private List<SegmentOption>? Strips(PanelCandidate panel, OpenPile pile)
+    {
+        var trial = pile.Copy();
+        var strips = new List<SegmentOption>();
+        var widest = Grid.Down(panel.WidestRough);
+        long width = 0;
+        while (strips.Count < panel.Wish.MinimumStrips || width < WidthNeeded(panel, strips.Count))
+        {
+            var next = options.ByPanel[panel.Index]
+                .Where(o => trial.HasRoom(o.Segment, o.Needed) && width + Grid.Down(o.NetWidth) + strips.Count + 1 <= widest && Goes(panel, strips, o)
+                    && strips.Count(s => s.Segment == o.Segment) < o.Most)
+                .MinBy(o => o.Wood / (double)Math.Min(Grid.Down(o.NetWidth), Missing(panel, strips.Count + 1, width)));
+            if (next is null || strips.Count == panel.Wish.MaximumStrips)
+            {
+                return null;
+            }
+
+            strips.Add(next);
+            width += Grid.Down(next.NetWidth);
+            trial.Take(next.Segment, next.Needed);
+        }
+
+        return strips;
+    }
+
+    /// <summary>Width still missing, on the grid, at least a millimetre: width beyond it is worth nothing.</summary>
+    private static long Missing(PanelCandidate panel, int strips, long width) => Math.Max(100, WidthNeeded(panel, strips) - width);
+
+    private static long WidthNeeded(PanelCandidate panel, int strips) =>
+        Grid.Up(panel.Needs.WidthBase) + (Grid.Up(panel.Needs.WidthPerStrip) * strips);
+
+    private bool Goes(PanelCandidate panel, List<SegmentOption> strips, SegmentOption next)
+    {
+        if (!panel.IsStriped || strips.Count == 0)
+        {
+            return true;
+        }
+
+        return panel.Wish.Pattern == StripPattern.Graduated
+            ? strips.All(s => s.Species != next.Species)
+            : GoTogether(strips[^1].Species, next.Species);
+    }
+
+    private bool GoTogether(string one, string other)
+    {
+        if (!goTogether.TryGetValue((one, other), out var answer))
+        {
+            answer = !SpeciesConflicts.LookAlike(one, other, problem.Shop.MinimumContrast);
+            goTogether[(one, other)] = goTogether[(other, one)] = answer;
+        }
+
+        return answer;
+    }
+}

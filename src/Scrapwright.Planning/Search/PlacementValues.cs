@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Plans;
+using Scrapwright.Planning.Problems;
+
+namespace Scrapwright.Planning.Search;
+
+/// <summary>Values of a placement on every level, worked out without the solver, and the bounds that need no search.</summary>
+internal static class PlacementValues
+{
+    internal static ImmutableArray<(LevelKind Kind, long Value)> Of(Problem problem, Placement placement) =>
+    [
+        (LevelKind.GiftsMade, problem.Gifts.Where(g => placement.Made[g.Index]).Sum(g => g.Weight)),
+        (LevelKind.Looks, Looks(problem, placement)),
+        (LevelKind.WoodUsed, placement.Segments.Sum(s => Wood(problem, s))),
+        (LevelKind.ClampLoads, placement.Panels.Length),
+    ];
+
+    /// <summary>What no plan can beat: every gift, every point, no wood, no glue-up.</summary>
+    internal static long TrivialBound(Problem problem, LevelKind kind) => kind switch
+    {
+        LevelKind.GiftsMade => problem.Gifts.Sum(g => g.Weight),
+        LevelKind.Looks => CirclePairs(problem).Count() + problem.Gifts.Sum(g => g.Product.Parts.Sum(p => Wished(p).Count()))
+            + problem.Panels.Count(p => p.IsStriped && p.Wish.Pattern == StripPattern.Mirrored),
+        _ => 0,
+    };
+
+    internal static long Wood(Problem problem, Segment segment)
+    {
+        var pattern = problem.Patterns[segment.Pattern];
+        var needed = segment.Panel >= 0 ? problem.Panels[segment.Panel].Needs.Overlap : problem.Runs[segment.Solid].Needs.Length;
+        return WoodVolume.CeilingMm3(needed, pattern.Lanes[segment.Lane].RoughWidth, pattern.Offcut.Thickness);
+    }
+
+    private static long Looks(Problem problem, Placement placement)
+    {
+        var speciesOf = problem.Gifts.Select(g => placement.Segments.Where(s => GiftOf(problem, s) == g.Index)
+            .Select(s => problem.Patterns[s.Pattern].Offcut.Species).ToHashSet()).ToList();
+        long points = CirclePairs(problem).Count(pair =>
+            placement.Made[pair.One.Index] && placement.Made[pair.Other.Index]
+            && (pair.One.Product.Family != pair.Other.Product.Family || !speciesOf[pair.One.Index].SetEquals(speciesOf[pair.Other.Index])));
+        foreach (var gift in problem.Gifts)
+        {
+            foreach (var part in gift.Product.Parts)
+            {
+                var there = placement.Segments.Where(s => Serves(problem, s, gift.Index, part)).Select(s => problem.Patterns[s.Pattern].Offcut.Species).ToHashSet();
+                points += Wished(part).Count(there.Contains);
+            }
+        }
+
+        return points + placement.Panels.Count(p => problem.Panels[p] is { IsStriped: true, Wish.Pattern: StripPattern.Mirrored }
+            && placement.Segments.Where(s => s.Panel == p).CountBy(s => problem.Patterns[s.Pattern].Offcut.Species).Count(c => c.Value % 2 == 1) == 1);
+    }
+
+    private static IEnumerable<(GiftDemand One, GiftDemand Other)> CirclePairs(Problem problem) =>
+        from circle in problem.Gifts.Where(g => g.Gift.Circle.Length > 0).GroupBy(g => g.Gift.Circle, StringComparer.OrdinalIgnoreCase)
+        from one in circle
+        from other in circle
+        where one.Index < other.Index
+        select (one, other);
+
+    private static IEnumerable<string> Wished(Part part) => (part.Wish?.Species ?? part.Species).Distinct();
+
+    private static int GiftOf(Problem problem, Segment segment) =>
+        segment.Panel >= 0 ? problem.Panels[segment.Panel].GiftIndex : problem.Runs[segment.Solid].GiftIndex;
+
+    private static bool Serves(Problem problem, Segment segment, int gift, Part part) => segment.Panel >= 0
+        ? problem.Panels[segment.Panel].GiftIndex == gift && problem.Panels[segment.Panel].Part.Key == part.Key
+        : problem.Runs[segment.Solid].GiftIndex == gift && problem.Runs[segment.Solid].Runs.Any(r => r.Members.Any(m => m.Part == part.Key));
+}

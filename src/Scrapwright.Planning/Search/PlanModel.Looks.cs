@@ -1,0 +1,136 @@
+using Google.OrTools.Sat;
+using Scrapwright.Core.Designs;
+using Scrapwright.Planning.Problems;
+
+namespace Scrapwright.Planning.Search;
+
+/// <content>The looks level.</content>
+internal sealed partial class PlanModel
+{
+    /// <summary>Pairs in a circle that differ, wished species present, mirrored panels that can mirror: one point each.</summary>
+    private LinearExpr LooksLevel()
+    {
+        var points = new List<BoolVar>();
+        points.AddRange(CirclePairsThatDiffer());
+        points.AddRange(WishesMet());
+        points.AddRange(MirroredPanels());
+        return LinearExpr.Sum(points);
+    }
+
+    private IEnumerable<BoolVar> CirclePairsThatDiffer()
+    {
+        foreach (var circle in problem.Gifts.Where(g => g.Gift.Circle.Length > 0).GroupBy(g => g.Gift.Circle, StringComparer.OrdinalIgnoreCase))
+        {
+            var gifts = circle.ToList();
+            for (var i = 0; i < gifts.Count; i++)
+            {
+                for (var j = i + 1; j < gifts.Count; j++)
+                {
+                    yield return Differ(gifts[i], gifts[j]);
+                }
+            }
+        }
+    }
+
+    private BoolVar Differ(GiftDemand one, GiftDemand other)
+    {
+        var differences = new List<BoolVar>();
+        var sameFamily = one.Product.Family == other.Product.Family;
+        if (sameFamily)
+        {
+            var mine = SpeciesOf(one.Index);
+            var theirs = SpeciesOf(other.Index);
+            foreach (var species in mine.Keys.Union(theirs.Keys).Order(StringComparer.Ordinal))
+            {
+                differences.Add(Difference(mine.GetValueOrDefault(species), theirs.GetValueOrDefault(species)));
+            }
+        }
+
+        var differ = Follows(
+            model.NewBoolVar(""),
+            h => h[made[one.Index]] == 1 && h[made[other.Index]] == 1 && (!sameFamily || differences.Any(d => h[d] == 1)) ? 1 : 0);
+        model.AddImplication(differ, made[one.Index]);
+        model.AddImplication(differ, made[other.Index]);
+        if (sameFamily)
+        {
+            model.Add(LinearExpr.Sum(differences) >= differ);
+        }
+
+        return differ;
+    }
+
+    /// <summary>At most 1 when exactly one of the two has the species.</summary>
+    private BoolVar Difference(BoolVar? one, BoolVar? other)
+    {
+        List<BoolVar> present = [.. new[] { one, other }.OfType<BoolVar>()];
+        var difference = Follows(model.NewBoolVar(""), h => present.Sum(p => h[p]) == 1 ? 1 : 0);
+        model.Add(LinearExpr.Sum(present) >= difference);
+        if (present.Count == 2)
+        {
+            model.Add(LinearExpr.Sum(present) + difference <= 2);
+        }
+
+        return difference;
+    }
+
+    private Dictionary<string, BoolVar> SpeciesOf(int gift) => AnyOf(
+        problem.Panels.Where(p => p.GiftIndex == gift).SelectMany(p => panelSpecies[p.Index])
+            .Concat(problem.Runs.Where(r => r.GiftIndex == gift).SelectMany(r => solidSpecies[r.Index])));
+
+    private Dictionary<string, BoolVar> SpeciesOf(int gift, Part part) => AnyOf(
+        problem.Panels.Where(p => p.GiftIndex == gift && p.Part.Key == part.Key).SelectMany(p => panelSpecies[p.Index])
+            .Concat(problem.Runs.Where(r => r.GiftIndex == gift && r.Runs.Any(a => a.Members.Any(m => m.Part == part.Key))).SelectMany(r => solidSpecies[r.Index])));
+
+    private Dictionary<string, BoolVar> AnyOf(IEnumerable<SpeciesCount> counts)
+    {
+        var result = new Dictionary<string, BoolVar>();
+        foreach (var group in counts.GroupBy(c => c.Species))
+        {
+            var any = Follows(model.NewBoolVar(""), h => group.Max(c => h[c.IsPresent]));
+            model.AddMaxEquality(any, group.Select(c => c.IsPresent));
+            result[group.Key] = any;
+        }
+
+        return result;
+    }
+
+    private IEnumerable<BoolVar> WishesMet()
+    {
+        foreach (var gift in problem.Gifts)
+        {
+            foreach (var part in gift.Product.Parts)
+            {
+                var wished = (part.Wish?.Species ?? part.Species).Distinct().ToList();
+                if (wished.Count > 0)
+                {
+                    var there = SpeciesOf(gift.Index, part);
+                    foreach (var species in wished.Where(there.ContainsKey))
+                    {
+                        yield return there[species];
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>A panel can be mirrored when just one species comes an odd number of times: it takes the middle.</summary>
+    private IEnumerable<BoolVar> MirroredPanels()
+    {
+        foreach (var panel in problem.Panels.Where(p => p.IsStriped && p.Wish.Pattern == StripPattern.Mirrored))
+        {
+            var odds = new List<BoolVar>();
+            foreach (var species in panelSpecies[panel.Index])
+            {
+                var odd = Follows(model.NewBoolVar(""), h => h[species.Count] % 2);
+                var pairs = Follows(model.NewIntVar(0, MostStrips / 2, ""), h => h[species.Count] / 2);
+                model.Add(species.Count == (2 * pairs) + odd);
+                odds.Add(odd);
+            }
+
+            var mirrors = Follows(model.NewBoolVar(""), h => h[panels[panel.Index]] == 1 && odds.Sum(o => h[o]) == 1 ? 1 : 0);
+            model.AddImplication(mirrors, panels[panel.Index]);
+            model.Add(LinearExpr.Sum(odds) == 1).OnlyEnforceIf(mirrors);
+            yield return mirrors;
+        }
+    }
+}

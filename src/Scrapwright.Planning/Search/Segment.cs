@@ -1,0 +1,9 @@
+namespace Scrapwright.Planning.Search;
+
+/// <summary>A length of one lane of a pattern, used for a glue-up or for a run of solid parts.</summary>
+/// <param name="Pattern">Place of the pattern in the problem.</param>
+/// <param name="Lane">Which lane.</param>
+/// <param name="Run">Which clear stretch.</param>
+/// <param name="Panel">Place of the glue-up, or −1.</param>
+/// <param name="Solid">Place of the run of solid parts, or −1.</param>
+internal readonly record struct Segment(int Pattern, int Lane, int Run, int Panel, int Solid);

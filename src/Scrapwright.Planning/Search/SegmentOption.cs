@@ -1,0 +1,12 @@
+using Scrapwright.Core.Measures;
+
+namespace Scrapwright.Planning.Search;
+
+/// <summary>A segment that thickness and stations allow, with what it gives and costs.</summary>
+/// <param name="Segment">The segment.</param>
+/// <param name="Species">Key of its species.</param>
+/// <param name="Needed">Length it takes.</param>
+/// <param name="NetWidth">Net width of its lane.</param>
+/// <param name="Most">The most there can be in one glue-up or of alike runs.</param>
+/// <param name="Wood">Rough volume it uses up, mm³ rounded up.</param>
+internal sealed record SegmentOption(Segment Segment, string Species, Length Needed, Length NetWidth, long Most, long Wood);

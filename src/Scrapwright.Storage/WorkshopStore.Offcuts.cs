@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
+using Scrapwright.Core.Pile;
 using Scrapwright.Storage.Tables;
 
 namespace Scrapwright.Storage;
@@ -48,23 +49,22 @@ public sealed partial class WorkshopStore
     private static async Task<(List<OffcutRow> Rows, ImmutableArray<TakenLabel> Taken)> AddPileAsync(
         WorkshopContext context, IReadOnlyList<NewOffcut> offcuts, CancellationToken cancellationToken)
     {
-        var labels = new PileLabels();
-        foreach (var row in await Pile(context).AsNoTracking().ToListAsync(cancellationToken)) labels.Take(row.Offcut());
+        var labels = await LabelsAsync(Pile(context), cancellationToken);
         var position = await context.Offcuts.MaxAsync(r => (long?)r.Position, cancellationToken) ?? 0;
         var taken = ImmutableArray.CreateBuilder<TakenLabel>();
-        var given = new string?[offcuts.Count];
 
         // Labels that were asked for come before those that are filled in.
         for (var i = 0; i < offcuts.Count; i++)
         {
-            if (offcuts[i].Offcut.Label.Length > 0 && labels.Take(offcuts[i].Offcut) is { } label) taken.Add(new(i, label));
+            var offcut = offcuts[i].Offcut;
+            if (offcut.Label.Length > 0 && !labels.TryTake(offcut)) taken.Add(new(i, offcut.Label));
         }
 
         var rows = new List<OffcutRow>(offcuts.Count);
         for (var i = 0; i < offcuts.Count; i++)
         {
             var offcut = offcuts[i].Offcut;
-            if (offcut.Label.Length == 0) offcut = labels.TakeNext(offcut);
+            if (offcut.Label.Length == 0) offcut = offcut with { Label = labels.Next(offcut) };
             var row = new OffcutRow { Position = ++position };
             row.Take(offcut, offcuts[i].Unit);
             rows.Add(row);
@@ -76,16 +76,18 @@ public sealed partial class WorkshopStore
         return (rows, []);
     }
 
+    private static async Task<LabelMaker> LabelsAsync(IQueryable<OffcutRow> rows, CancellationToken cancellationToken) =>
+        new((await rows.AsNoTracking().ToListAsync(cancellationToken)).SelectMany(r => PileLabels.Claimed(r.Offcut())));
+
     private Task<ChangeOutcome<StoredOffcut>> ChangeOffcutAsync(long id, bool deleted, Action<OffcutRow> change, CancellationToken cancellationToken) =>
         WriteAsync<ChangeOutcome<StoredOffcut>>(
             async context =>
             {
                 var row = await context.Offcuts.SingleOrDefaultAsync(r => r.Id == id && (deleted || !r.IsDeleted), cancellationToken);
                 if (row is null) return (new ChangeOutcome<StoredOffcut>.Missing(id), false);
-                var labels = new PileLabels();
-                foreach (var other in await Pile(context).AsNoTracking().Where(r => r.Id != id).ToListAsync(cancellationToken)) labels.Take(other.Offcut());
+                var labels = await LabelsAsync(Pile(context).Where(r => r.Id != id), cancellationToken);
                 change(row);
-                if (labels.Take(row.Offcut()) is { } label) return (new ChangeOutcome<StoredOffcut>.LabelTaken(label), false);
+                if (!labels.TryTake(row.Offcut())) return (new ChangeOutcome<StoredOffcut>.LabelTaken(row.Label), false);
                 await context.SaveChangesAsync(cancellationToken);
                 return (new ChangeOutcome<StoredOffcut>.Changed(row.Stored()), true);
             },

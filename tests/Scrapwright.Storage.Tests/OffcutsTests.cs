@@ -68,9 +68,9 @@ public sealed class OffcutsTests : IDisposable
     {
         var store = await workshop.OpenAsync();
 
-        await store.AddOffcutsAsync([TemporaryWorkshop.Offcut(""), TemporaryWorkshop.Offcut("B2"), TemporaryWorkshop.Offcut("", "hard-maple"), TemporaryWorkshop.Offcut("")]);
+        await store.AddOffcutsAsync([TemporaryWorkshop.Offcut(""), TemporaryWorkshop.Offcut("W2"), TemporaryWorkshop.Offcut("", "hard-maple"), TemporaryWorkshop.Offcut("")]);
 
-        Assert.Equal(["B1", "B2", "H1", "B3"], (await store.ListOffcutsAsync()).Select(r => r.Offcut.Label));
+        Assert.Equal(["W1", "W2", "HM1", "W3"], (await store.ListOffcutsAsync()).Select(r => r.Offcut.Label));
     }
 
     [Fact]
@@ -135,7 +135,7 @@ public sealed class OffcutsTests : IDisposable
 
         var labels = (await stores[0].ListOffcutsAsync()).Select(r => r.Offcut.Label).ToList();
         Assert.Equal(80, labels.Count);
-        Assert.Equal(Enumerable.Range(1, 80).Select(n => $"B{n}").Order(), labels.Order());
+        Assert.Equal(Enumerable.Range(1, 80).Select(n => $"W{n}").Order(), labels.Order());
         Assert.Equal("ok", workshop.Scalar("PRAGMA integrity_check"));
     }
 

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using Scrapwright.Client.Api;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Pile;
+using Scrapwright.Core.Wood;
+using Scrapwright.Web.Hosting;
+
+namespace Scrapwright.Web.Offcuts;
+
+/// <summary>What an offcut must be to be kept. Sizes that are unlikely but possible are asked back on the screen, not refused here.</summary>
+internal static class OffcutChecks
+{
+    private const int MostAlike = 999;
+    private const int LongestNote = 500;
+    private const int MostDefects = 100;
+
+    internal static ImmutableArray<FieldProblem> Of(OffcutEntry entry)
+    {
+        var checks = new FieldChecks("offcut.");
+        var (offcut, unit) = entry;
+        if (offcut.Label.Length > 0 && !PileLabels.IsValid(offcut.Label)) checks.Wrong("label", offcut.Label, $"1 to {PileLabels.LongestLabel} letters, digits or hyphens, or nothing");
+        if (!SpeciesTable.All.Any(s => s.Key == offcut.Species)) checks.Wrong("species", offcut.Species, Expected(offcut.Species));
+        checks.Positive("length", offcut.Length, unit);
+        checks.Positive("width", offcut.Width, unit);
+        checks.Positive("thickness", offcut.Thickness, unit);
+        checks.Within("count", offcut.Count, 1, MostAlike);
+        checks.NotNegative("cup", offcut.Cup, unit);
+        checks.NotNegative("bow", offcut.Bow, unit);
+        checks.NotNegative("twist", offcut.Twist, unit);
+        checks.Text("note", offcut.Note, LongestNote);
+        if (offcut.Defects.Length > MostDefects) checks.Wrong("defects", $"{offcut.Defects.Length}", $"at most {MostDefects}");
+        for (var i = 0; i < offcut.Defects.Length; i++)
+        {
+            var defect = offcut.Defects[i];
+            if (defect.From.IsNegative || defect.To < defect.From || defect.To > offcut.Length)
+                checks.Wrong($"defects[{i}]", $"{defect.From.ToExactText(unit)} to {defect.To.ToExactText(unit)}", $"a stretch within 0 to {offcut.Length.ToExactText(unit)}");
+        }
+
+        return checks.Problems;
+    }
+
+    private static string Expected(string species)
+    {
+        var nearest = SpeciesTable.Suggest(species).Take(3).Select(s => s.Key).ToList();
+        return nearest.Count == 0 ? "the key of a species, such as black-walnut" : $"the key of a species, maybe {string.Join(" or ", nearest)}";
+    }
+}

@@ -82,8 +82,13 @@ public static class GiftsFile
             Add(row, "priority", row["priority"], FileMessages.APriority, problems);
         return new Gift
         {
-            Label = row["gift"], Recipient = row["recipient"], Circle = row["circle"], Design = row["design"],
-            Options = ReadOptions(row, problems), Due = due, Priority = priority,
+            Label = row["gift"],
+            Recipient = row["recipient"],
+            Circle = row["circle"],
+            Design = row["design"],
+            Options = ReadOptions(row, problems),
+            Due = due,
+            Priority = priority,
         };
     }
 

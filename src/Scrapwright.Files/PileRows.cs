@@ -62,8 +62,19 @@ internal static class PileRows
 
         return new Offcut
         {
-            Label = label, Species = species.Key, Length = l, Width = w, Thickness = t, Count = count, Faces = faces ?? Faces.Rough,
-            Rings = rings ?? RingOrientation.Unknown, Cup = cup, Bow = bow, Twist = twist, Defects = defects, Note = row["note"],
+            Label = label,
+            Species = species.Key,
+            Length = l,
+            Width = w,
+            Thickness = t,
+            Count = count,
+            Faces = faces ?? Faces.Rough,
+            Rings = rings ?? RingOrientation.Unknown,
+            Cup = cup,
+            Bow = bow,
+            Twist = twist,
+            Defects = defects,
+            Note = row["note"],
         };
     }
 }

@@ -204,9 +204,16 @@ public sealed class PileFileTests
          from note in Gen.Char["ab ,;\"'½="].Array[0, 12]
          select new Offcut
          {
-             Label = "L", Species = SpeciesTable.All[species].Key, Length = Length.FromPicometres(sizes[0]),
-             Width = Length.FromPicometres(Math.Max(sizes[1], sizes[2])), Thickness = Length.FromPicometres(Math.Min(sizes[1], sizes[2])),
-             Count = count, Faces = faces, Rings = rings, Bow = Length.FromPicometres(sizes[3]),
-             Defects = [new Defect(kind, Length.Zero, Length.FromPicometres(sizes[0] / 2))], Note = new string(note).Trim(),
+             Label = "L",
+             Species = SpeciesTable.All[species].Key,
+             Length = Length.FromPicometres(sizes[0]),
+             Width = Length.FromPicometres(Math.Max(sizes[1], sizes[2])),
+             Thickness = Length.FromPicometres(Math.Min(sizes[1], sizes[2])),
+             Count = count,
+             Faces = faces,
+             Rings = rings,
+             Bow = Length.FromPicometres(sizes[3]),
+             Defects = [new Defect(kind, Length.Zero, Length.FromPicometres(sizes[0] / 2))],
+             Note = new string(note).Trim(),
          }).Array[0, 8].Select(offcuts => offcuts.Select((offcut, i) => offcut with { Label = $"L{i}" }).ToImmutableArray());
 }

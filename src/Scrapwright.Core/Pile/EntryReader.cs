@@ -51,8 +51,19 @@ internal sealed partial class EntryReader(string line, LengthUnit bareUnit)
     {
         var offcut = new Offcut
         {
-            Label = label, Species = species!.Key, Length = length, Width = width, Thickness = thickness, Count = count,
-            Faces = faces, Rings = rings, Cup = cup, Bow = bow, Twist = twist, Defects = [.. defects], Note = note,
+            Label = label,
+            Species = species!.Key,
+            Length = length,
+            Width = width,
+            Thickness = thickness,
+            Count = count,
+            Faces = faces,
+            Rings = rings,
+            Cup = cup,
+            Bow = bow,
+            Twist = twist,
+            Defects = [.. defects],
+            Note = note,
         };
         return new EntryOutcome.Understood(offcut, InOrder(), OffcutDoubts.Of(offcut, bareUnit));
     }

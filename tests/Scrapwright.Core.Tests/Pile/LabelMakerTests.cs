@@ -7,7 +7,12 @@ public sealed class LabelMakerTests
 {
     private static Offcut Of(string species, int count = 1) => new()
     {
-        Label = "", Species = species, Length = Length.FromInches(9), Width = Length.FromInches(2), Thickness = Length.FromInches(1), Count = count,
+        Label = "",
+        Species = species,
+        Length = Length.FromInches(9),
+        Width = Length.FromInches(2),
+        Thickness = Length.FromInches(1),
+        Count = count,
     };
 
     [Theory]

@@ -5,6 +5,9 @@ namespace Scrapwright.Core.Milling;
 /// <summary>Odds of sizes whose spread is taken as normal (sum of many small independent errors).</summary>
 public static class Chance
 {
+    // Asked for at every strip of every way to make a panel; found once for every percentage.
+    private static readonly double[] Known = [.. Enumerable.Range(50, 50).Select(FindDeviations)];
+
     /// <summary>Chance that a size is at least the target, 0 to 1.</summary>
     /// <param name="expected">Expected size.</param>
     /// <param name="spread">One standard deviation; zero means certain.</param>
@@ -36,6 +39,11 @@ public static class Chance
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(percent, 50);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(percent, 99);
+        return Known[percent - 50];
+    }
+
+    private static double FindDeviations(int percent)
+    {
         if (percent == 50)
         {
             return 0;

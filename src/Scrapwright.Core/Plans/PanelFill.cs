@@ -33,7 +33,7 @@ internal sealed record PanelFill(int Missing, Tone Tone, HashSet<SpareWood> Used
                 if (next is null)
                 {
                     missing++;
-                    tone = tone == Tone.Any ? Opposite(left) : tone;
+                    tone = tone == Tone.Any ? Beside(last, needs.Part.Wish!) : tone;
                 }
                 else
                 {
@@ -60,11 +60,15 @@ internal sealed record PanelFill(int Missing, Tone Tone, HashSet<SpareWood> Used
             : ColourDifference.Ciede2000(one.Colour, other.Colour) >= shop.MinimumContrast;
     }
 
-    /// <summary>Light where dark or middling wood is left, dark where light wood is left, any where nothing is left.</summary>
-    private static Tone Opposite(Dictionary<Species, long> left)
+    /// <summary>Light beside dark or middling wood, dark beside light wood, any where the panel need not be striped or nothing lies beside.</summary>
+    private static Tone Beside(Species? last, PanelWish wish)
     {
-        var most = left.Where(l => l.Value > 0).OrderByDescending(l => l.Value).ThenBy(l => l.Key.Key, StringComparer.Ordinal).Select(l => l.Key).FirstOrDefault();
-        return most is null ? Tone.Any : PanelShortage.ToneOf(most.Colour) == Tone.Light ? Tone.Dark : Tone.Light;
+        if (last is null || wish.MinimumStrips < 2)
+        {
+            return Tone.Any;
+        }
+
+        return PanelShortage.ToneOf(last.Colour) == Tone.Light ? Tone.Dark : Tone.Light;
     }
 
     private static HashSet<SpareWood> Taken((SpareWood Wood, long Count)[] given, Dictionary<Species, long> used)

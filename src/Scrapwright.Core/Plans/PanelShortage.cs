@@ -92,14 +92,12 @@ internal sealed class PanelShortage(Part part, Shop shop)
 
     private static int Shares(int whole, int share) => ((whole - 1) / share) + 1;
 
-    private Length RoughStrip(Way way) => ReadableSize.Up(NetStrip(way) + (shop.Allowances.EdgeJoint.Mean * 2), shop.Unit);
-
-    private static Length NetStrip(Way way) => way.Needs.RoughWidth(way.Strips).Divide(way.Strips, Rounding.Up);
+    private Length RoughStrip(Way way) => ReadableSize.Up(way.NetStrip + (shop.Allowances.EdgeJoint.Mean * 2), shop.Unit);
 
     private Reason.BeyondShop? Limit(Way way)
     {
         var needs = way.Needs;
-        var width = needs.RoughWidth(way.Strips);
+        var width = way.Width;
         var reach = shop.Clamps.Where(c => c.Count > 0).Select(c => c.Reach).DefaultIfEmpty().Max();
         if (width > reach)
         {
@@ -113,9 +111,9 @@ internal sealed class PanelShortage(Part part, Shop shop)
             return new Reason.BeyondShop(part.Key, "length that the clamps hold", needs.Overlap, shop.ClampSpacing * (clamps - 1));
         }
 
-        if (NetStrip(way) < shop.NarrowestStrip)
+        if (way.NetStrip < shop.NarrowestStrip)
         {
-            return new Reason.BeyondShop(part.Key, "narrowest strip in a glue-up", NetStrip(way), shop.NarrowestStrip);
+            return new Reason.BeyondShop(part.Key, "narrowest strip in a glue-up", way.NetStrip, shop.NarrowestStrip);
         }
 
         return Refusal(way, width);
@@ -141,5 +139,10 @@ internal sealed class PanelShortage(Part part, Shop shop)
         return null;
     }
 
-    private sealed record Way(PanelNeeds Needs, int GlueUps, int Strips);
+    private sealed record Way(PanelNeeds Needs, int GlueUps, int Strips)
+    {
+        public Length Width { get; } = Needs.RoughWidth(Strips);
+
+        public Length NetStrip => Width.Divide(Strips, Rounding.Up);
+    }
 }

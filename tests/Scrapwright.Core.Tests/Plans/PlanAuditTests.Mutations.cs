@@ -19,7 +19,7 @@ public sealed partial class PlanAuditTests
 
         Gen.Select(Gen.Int[0, count - 1], Amount).Sample(
             (which, by) => FindsChange(which, by) > 0,
-            iter: 600, threads: 1);
+            iter: 250, threads: 1);
     }
 
     [Fact]

@@ -25,7 +25,7 @@ internal static class PlanMutation
             return JsonValue.Create((BigInteger.Parse(value.GetValue<string>()) + by).ToString());
         }
 
-        // An ID of 64 bits wraps round, so that the far ends of the range come up too.
+        // A sum beyond 64 bits wraps round, so that the far ends of the range come up too.
         var text = value.ToJsonString();
         return long.TryParse(text, out var whole)
             ? JsonNode.Parse(unchecked(whole + by).ToString())!

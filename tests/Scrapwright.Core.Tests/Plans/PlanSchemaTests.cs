@@ -45,7 +45,7 @@ public sealed class PlanSchemaTests
                 parent.Remove(name);
                 return !IsValid(root) && !IsRead(root);
             },
-            iter: 60, threads: 1);
+            iter: 40, threads: 1);
     }
 
     [Fact]

@@ -1,0 +1,83 @@
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Milling;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Core.Sheets;
+
+/// <summary>What a sheet shows of a glue-up: drawing, clamps, chance, ladders, resaw sum.</summary>
+internal static class GlueUpBlocks
+{
+    internal static IEnumerable<Block> Of(PlanFacts facts, GlueUp glueUp, double width)
+    {
+        yield return Block.Of(GlueUpDrawing.Draw(glueUp, facts, DrawingLook.Hatched, width, 62), "", 2) with { WithNext = true };
+        yield return Facts(facts, glueUp, width);
+        yield return Ladders(facts, glueUp, width);
+    }
+
+    // (start − kerfs) ÷ layers − clean-up, compared with what a layer needs.
+    internal static Block ResawSum(PlanFacts facts, Step step, Work work, double width)
+    {
+        var piece = facts.Before(step, work.In[0]);
+        var layers = work.Out.Length;
+        var glueUp = facts.Plan.GlueUps.FirstOrDefault(g => g.Id == (step.GlueUp.Length > 0 ? step.GlueUp : work.In[0]));
+        if (piece is null || glueUp is null || facts.PartOf(glueUp.Gift, glueUp.Part) is not { } part) return Block.Space(0);
+        var sizes = facts.Sizes;
+        var target = new PanelNeeds(part, glueUp.Blanks, glueUp.Layers, facts.Shop).PlanedThickness;
+        var sum = new ResawDecision(piece.Thickness, layers, work.Kerf, facts.Shop.Allowances.ResawCleanUp.Mean, target);
+        var kerfs = layers == 2 ? sizes.Of(sum.Kerf) : $"{layers - 1} × {sizes.Of(sum.Kerf)}";
+        return Block.Paragraph(
+            $"{work.In[0]}: ({sizes.Of(sum.Start)} − {kerfs} kerf) ÷ {layers} − {sizes.Of(sum.CleanUp)} clean-up = {sizes.Of(sum.Layer)} {(sum.Works ? "≥" : "<")} {sizes.Of(target)}",
+            width, 11, true);
+    }
+
+    private static Block Facts(PlanFacts facts, GlueUp glueUp, double width)
+    {
+        var pen = new Pen();
+        var texts = new[]
+        {
+            $"for {glueUp.Gift}", $"{OverviewPages.Count(glueUp.ClampsNeeded, "clamp")}",
+            $"holds its size {PlanWords.Chance(glueUp.ChancePerMille)}",
+            $"{OverviewPages.Count(glueUp.Blanks * glueUp.Layers, "blank")}" + (glueUp.Layers > 1 ? $" in {glueUp.Layers} layers" : ""),
+        };
+        double x = 0;
+        foreach (var task in new[] { "dry run", "glue on", "scraped" })
+        {
+            pen.TickBox(x, 0.6);
+            x = pen.Text(x + 6, 4.3, task, 10).RightMm + 5;
+        }
+
+        pen.Text(width, 4.3, Typesetting.Shorten(string.Join(" · ", texts), 10, true, width - x), 10, true, Side.Right);
+        return new(8, pen.Marks) { WithNext = true };
+    }
+
+    private static Block Ladders(PlanFacts facts, GlueUp glueUp, double width)
+    {
+        var pen = new Pen();
+        var half = (width - 6) / 2;
+        var left = Ladder(pen, facts, 0, half, "Thickness", glueUp.ThicknessLadder);
+        var right = Ladder(pen, facts, half + 6, half, "Width", glueUp.WidthLadder);
+        return new(Math.Max(left, right) + 6, pen.Marks);
+    }
+
+    private static double Ladder(Pen pen, PlanFacts facts, double xMm, double widthMm, string title, Ladder ladder)
+    {
+        const double RowMm = 5.4;
+        pen.Text(xMm, 3.6, $"{title} ladder", 8);
+        pen.Text(xMm + widthMm, 3.6, "take · leaves", 8, false, Side.Right);
+        pen.Line(xMm, 4.8, xMm + widthMm, 4.8, Ink.Medium);
+        var y = 4.8;
+        void Row(string name, string taken, Length after)
+        {
+            var end = pen.Text(xMm + widthMm, y + 4.2, facts.Sizes.Of(after), 11, true, Side.Right).LeftMm;
+            end = taken.Length == 0 ? end : pen.Text(Math.Min(end - 3, xMm + (widthMm * 0.72)), y + 4.2, taken, 9, false, Side.Right).LeftMm;
+            pen.Text(xMm, y + 4.2, Typesetting.Shorten(name, 9.5, false, end - xMm - 2), 9.5);
+            y += RowMm;
+            pen.Line(xMm, y, xMm + widthMm, y, Ink.Thin);
+        }
+
+        Row("glued", "", ladder.Start);
+        foreach (var rung in ladder.Rungs) Row(PlanWords.Of(rung.Operation), $"− {facts.Sizes.Of(rung.Taken)}", rung.After);
+        return y;
+    }
+}

@@ -1,0 +1,116 @@
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Core.Sheets;
+
+/// <summary>The words that sheets and screens use for what a plan holds.</summary>
+public static class PlanWords
+{
+    /// <summary>Name of a station.</summary>
+    public static string Of(Station station) => station switch
+    {
+        Station.TableSaw => "Table saw",
+        Station.Jointer => "Jointer",
+        Station.Planer => "Planer",
+        Station.Bandsaw => "Bandsaw",
+        Station.HandTools => "Hand tools",
+        Station.Clamps => "Clamps",
+        Station.DrillPress => "Drill press",
+        Station.Router => "Router",
+        Station.Bench => "Bench",
+        Station.Sanding => "Sanding",
+        Station.Finishing => "Finishing",
+        _ => throw new ArgumentOutOfRangeException(nameof(station), station, "Unknown station."),
+    };
+
+    /// <summary>What an operation asks the maker to do.</summary>
+    public static string Of(Operation operation) => operation switch
+    {
+        Operation.RoughCrosscut => "Crosscut rough stock",
+        Operation.RoughRip => "Rip rough stock",
+        Operation.FaceJoint => "Joint one face",
+        Operation.FacePlane => "Plane the other face",
+        Operation.EdgeJoint => "Joint edges",
+        Operation.Rip => "Rip strips",
+        Operation.CrosscutStrips => "Crosscut strips",
+        Operation.PlaneToThickness => "Plane strips alike",
+        Operation.GlueUp => "Glue up",
+        Operation.FlattenPanel => "Flatten panels",
+        Operation.Resaw => "Resaw into layers",
+        Operation.PlanePanel => "Plane to thickness",
+        Operation.TrimWidth => "Trim to width",
+        Operation.CrosscutBlanks => "Crosscut blanks",
+        Operation.CutRods => "Cut rods",
+        Operation.Drill => "Drill",
+        Operation.CutLaps => "Cut half-laps",
+        Operation.CutMitres => "Cut mitres",
+        Operation.TreatEdges => "Treat edges",
+        Operation.DryFit => "Dry fit",
+        Operation.Sand => "Sand",
+        Operation.Assemble => "Assemble",
+        Operation.Finish => "Apply finish",
+        _ => throw new ArgumentOutOfRangeException(nameof(operation), operation, "Unknown operation."),
+    };
+
+    /// <summary>What a workaround asks the maker to do; empty for none.</summary>
+    public static string Of(Workaround workaround) => workaround switch
+    {
+        Workaround.None => "",
+        Workaround.HandTool => "Not at this machine: hand plane or hand saw.",
+        Workaround.CarrierSled => "Too small alone: on a carrier sled or board.",
+        Workaround.Gang => "Too small alone: gang it with others or between longer rails.",
+        _ => throw new ArgumentOutOfRangeException(nameof(workaround), workaround, "Unknown workaround."),
+    };
+
+    /// <summary>A chance in words, never better than it is: "19 in 20".</summary>
+    /// <param name="perMille">The chance in thousandths, 0 to 1000.</param>
+    public static string Chance(int perMille) => perMille switch
+    {
+        >= 990 => "99 in 100",
+        >= 950 => "19 in 20",
+        >= 900 => "9 in 10",
+        >= 800 => "4 in 5",
+        >= 750 => "3 in 4",
+        >= 667 => "2 in 3",
+        >= 500 => "1 in 2",
+        _ => "less than 1 in 2",
+    };
+
+    /// <summary>Minutes as people say them: "45 min", "1 h 30 min", "1 day".</summary>
+    public static string Minutes(int minutes) => minutes switch
+    {
+        < 60 => $"{minutes} min",
+        >= 1440 when minutes % 1440 == 0 => minutes == 1440 ? "1 day" : $"{minutes / 1440} days",
+        _ when minutes % 60 == 0 => $"{minutes / 60} h",
+        _ => $"{minutes / 60} h {minutes % 60} min",
+    };
+
+    /// <summary>Why a gift is not made, as a sentence in the shop's unit.</summary>
+    public static string Of(Reason reason, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(reason);
+        ArgumentNullException.ThrowIfNull(shop);
+        // Least sizes are rounded up: a strip as short as the rounded-down number would not do.
+        string Least(Length length) => LengthFormatter.Format(
+            length, new LengthStyle { Unit = shop.Unit, Denominator = shop.Denominator, Rounding = Rounding.Up, Approximate = false }).Replace(' ', Typesetting.Tie);
+        return reason switch
+        {
+            Reason.MissingStrips r =>
+                $"{(r.Strips == 1 ? "one more strip" : $"{r.Strips} more strips")} of {Wood(r.Tone)} ≥ {Least(r.Width)} wide, ≥ {Least(r.Length)} long, ≥ {Least(r.Thickness)} thick",
+            Reason.MissingBoard r => $"a board ≥ {Least(r.Width)} wide, ≥ {Least(r.Length)} long, ≥ {Least(r.Thickness)} thick",
+            Reason.WrongOption r => $"option {r.Option} is {r.Found}; expected {r.Expected}",
+            Reason.BeyondShop r => $"{r.Part} needs {Least(r.Needed)}, but {r.Limit}: {Least(r.Allowed)}",
+            Reason.OutOfTime => "the search ended early; plan again with more time",
+            _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Unknown reason."),
+        };
+    }
+
+    private static string Wood(Tone tone) => tone switch
+    {
+        Tone.Light => "light wood",
+        Tone.Middling => "middling wood",
+        Tone.Dark => "dark wood",
+        _ => "any wood",
+    };
+}

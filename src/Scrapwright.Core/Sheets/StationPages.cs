@@ -1,0 +1,137 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+using Scrapwright.Core.Wood;
+
+namespace Scrapwright.Core.Sheets;
+
+/// <summary>The sheets taken to a machine: one for each visit to a station while wood is milled, in working order.</summary>
+internal static class StationPages
+{
+    internal static void Add(PageFlow flow, PlanFacts facts, string title, ImmutableArray<Step> steps)
+    {
+        var width = flow.WidthMm;
+        var blocks = new List<Block> { Cautions(facts, steps, width) };
+        foreach (var step in steps) blocks.AddRange(StepBlocks(facts, step, width));
+        var minutes = steps.Sum(s => s.HandsOnMinutes);
+        var wait = steps.Max(s => s.WaitMinutes);
+        var numbers = steps.Length == 1 ? $"Step {steps[0].Number}" : $"Steps {steps[0].Number} to {steps[^1].Number}";
+        var note = $"{numbers} · about {PlanWords.Minutes(minutes)} at work" + (wait > 0 ? $" · then wait {PlanWords.Minutes(wait)}" : "");
+        flow.Add(title, note, $"{title}: {string.Join(", ", steps.Select(s => PlanWords.Of(s.Operation)).Distinct())}.", blocks);
+    }
+
+    internal static Block Cautions(PlanFacts facts, ImmutableArray<Step> steps, double width)
+    {
+        var texts = steps.Select(s => s.Station).Distinct().SelectMany(s => StationCautions.For(s, facts.Shop, facts.Sizes)).ToList();
+        if (steps.Any(s => StationCautions.MakesDust(s.Station)))
+        {
+            var species = steps.SelectMany(s => s.Works.SelectMany(w => w.In).Select(id => facts.Before(s, id))).SelectMany(p => facts.Species(p)).Distinct().ToArray();
+            texts.AddRange(Dust(species));
+        }
+
+        return Block.Caution(texts, width);
+    }
+
+    // One short line a species; the sources stand in the species table, not on the bench.
+    private static IEnumerable<string> Dust(IEnumerable<string> species)
+    {
+        var found = species.Select(key => SpeciesTable.All.FirstOrDefault(s => s.Key == key)).Where(s => s is not null && !s.Cautions.IsEmpty)
+            .Select(s => $"{s!.Name}: {Shorter(s.Cautions[0])}").ToArray();
+        if (found.Length > 0) yield return "Dust, mask on. " + string.Join(". ", found) + ".";
+    }
+
+    private static string Shorter(string caution)
+    {
+        var end = new[] { caution.IndexOf('[', StringComparison.Ordinal), caution.IndexOf('.', StringComparison.Ordinal), caution.IndexOf(", strength", StringComparison.Ordinal) }
+            .Where(i => i > 0).DefaultIfEmpty(caution.Length).Min();
+        var text = caution[..end].Trim().TrimEnd(',');
+        return text.Length == 0 ? "" : char.ToLowerInvariant(text[0]) + text[1..];
+    }
+
+    private static IEnumerable<Block> StepBlocks(PlanFacts facts, Step step, double width)
+    {
+        var setting = SharedSetting(step);
+        yield return Head(facts, step, setting, width);
+        if (step.Operation == Operation.GlueUp && facts.Plan.GlueUps.FirstOrDefault(g => g.Id == step.GlueUp) is { } glueUp)
+        {
+            foreach (var block in GlueUpBlocks.Of(facts, glueUp, width)) yield return block;
+            yield break;
+        }
+
+        if (step.Operation == Operation.CrosscutBlanks)
+        {
+            foreach (var block in CutBlocks(facts, step, width)) yield return block;
+            yield break;
+        }
+
+        if (step.Operation == Operation.Resaw)
+            foreach (var work in step.Works) yield return GlueUpBlocks.ResawSum(facts, step, work, width);
+
+        foreach (var block in WorkTable.Blocks(facts, step, setting is null, width)) yield return block;
+        yield return Block.Space(5);
+    }
+
+    private static IEnumerable<Block> CutBlocks(PlanFacts facts, Step step, double width)
+    {
+        foreach (var work in step.Works)
+        {
+            var drawing = CutDrawing.Draw(step, work, facts, DrawingLook.Hatched, width, 34);
+            yield return Block.Of(drawing, "", 1.5) with { WithNext = true };
+            yield return Readings(facts, work, width);
+        }
+    }
+
+    private static Block Readings(PlanFacts facts, Work work, double width)
+    {
+        var pen = new Pen();
+        pen.TickBox(0, 0.8);
+        var text = work.Setting.IsZero ? "Stop at" : $"Stop at {facts.Sizes.Of(work.Setting)}";
+        var end = pen.Text(7, 5, text, 12, true).RightMm;
+        if (work.Workaround != Workaround.None)
+        {
+            pen.Warning(end + 5, 1, 4);
+            end = pen.Text(end + 10, 4.6, PlanWords.Of(work.Workaround), 9, true).RightMm;
+        }
+
+        pen.Text(width - 30, 4.6, "first piece measures", 8, false, Side.Right);
+        pen.Box(new(width - 28, 0, 28, 6.4), Ink.Fine);
+        return new(11, pen.Marks);
+    }
+
+    internal static Length? SharedSetting(Step step)
+    {
+        var settings = step.Works.Select(w => w.Setting).Distinct().ToArray();
+        return settings is [{ IsPositive: true } only] ? only : null;
+    }
+
+    internal static Block Head(PlanFacts facts, Step step, Length? setting, double width)
+    {
+        var pen = new Pen();
+        const double Size = 8.5;
+        pen.TickBox(0, 1, Size);
+        var title = PlanWords.Of(step.Operation) + (step.GlueUp.Length > 0 ? $" · {step.GlueUp}" : "");
+        var about = $"step {step.Number} · {PlanWords.Minutes(step.HandsOnMinutes)}" + (step.WaitMinutes > 0 ? $" · then wait {PlanWords.Minutes(step.WaitMinutes)}" : "");
+        var room = width - Size - 3;
+        if (setting is { } number)
+        {
+            var text = facts.Sizes.Of(number);
+            var left = pen.Text(width, 9.2, text, 26, true, Side.Right).LeftMm;
+            left = pen.Text(left - 2.5, 9.2, SettingWord(step.Operation), 10, false, Side.Right).LeftMm;
+            room = left - Size - 6;
+        }
+
+        pen.Text(Size + 3, 5.6, Typesetting.Shorten(title, 15, true, room), 15, true);
+        pen.Text(Size + 3, 10, Typesetting.Shorten(about, 9, false, room), 9);
+        return new(13, pen.Marks) { WithNext = true };
+    }
+
+    internal static string SettingWord(Operation operation) => operation switch
+    {
+        Operation.FacePlane or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.PlanePanel or Operation.Sand => "planer to",
+        Operation.Rip or Operation.RoughRip or Operation.TrimWidth or Operation.Resaw => "fence at",
+        Operation.RoughCrosscut or Operation.CrosscutStrips or Operation.CrosscutBlanks or Operation.CutRods => "stop at",
+        Operation.Drill => "bit",
+        _ => "set",
+    };
+}

@@ -5,7 +5,7 @@ using Scrapwright.Core.Sheets;
 
 namespace Scrapwright.Paper;
 
-/// <summary>Writes sheets as a PDF: vectors true to scale, the font embedded, the same bytes for the same sheets wherever the package allows it.</summary>
+/// <summary>Writes sheets as a PDF: vectors true to scale, the font embedded, the same bytes for the same sheets.</summary>
 public static class PdfWriter
 {
     private const double PointsPerMm = 72 / 25.4;
@@ -30,7 +30,9 @@ public static class PdfWriter
         document.Info.ModificationDate = Written;
         document.Language = "en";
         foreach (var sheet in sheets) Draw(document, sheet);
-        document.Save(stream, closeStream: false);
+        using var drawn = new MemoryStream();
+        document.Save(drawn, closeStream: false);
+        stream.Write(StableIdentity.Apply(drawn.ToArray()));
     }
 
     private static void Draw(PdfDocument document, Sheet sheet)
@@ -84,7 +86,7 @@ public static class PdfWriter
         {
             var font = new XFont(FontAdvances.Family, run.SizePt, text.Bold ? XFontStyleEx.Bold : XFontStyleEx.Regular);
             graphics.DrawString(Known(run.Text), font, brush, P(x), P(text.Foot.YMm - run.RaiseMm), XStringFormats.BaseLineLeft);
-            x += FontAdvances.WidthMm(run.Text, run.SizePt, text.Bold);
+            x += FontAdvances.WidthMm(run.Text, run.SizePt, text.Bold) + run.SpaceMm;
         }
     }
 

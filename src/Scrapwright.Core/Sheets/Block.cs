@@ -51,9 +51,16 @@ internal sealed record Block(double HeightMm, ImmutableArray<Mark> Marks)
     internal static Block Caution(IEnumerable<string> texts, double widthMm, double sizePt = 9)
     {
         var pen = new Pen();
-        double top = 1.4;
-        foreach (var text in texts) top += pen.Paragraph(9, top, widthMm - 11, text, sizePt) + 0.4;
-        var height = Math.Max(top + 1, 8);
+        var lines = texts.Select(t => (Text: t, Height: (Typesetting.Wrap(t, sizePt, false, widthMm - 11).Length * Pen.LineMm(sizePt)) + 0.4)).ToArray();
+        var needed = lines.Sum(l => l.Height);
+        var height = Math.Max(needed + 2.4, 8);
+        var top = (height - needed) / 2;
+        foreach (var (text, lineMm) in lines)
+        {
+            pen.Paragraph(9, top, widthMm - 11, text, sizePt);
+            top += lineMm;
+        }
+
         var box = new Pen();
         box.Box(new(0, 0, widthMm, height), Ink.Fine);
         box.Warning(2, (height - 5) / 2, 5);

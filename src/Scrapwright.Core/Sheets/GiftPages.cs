@@ -20,16 +20,15 @@ internal static class GiftPages
         if (product is not null && !product.Cautions.IsEmpty) blocks.Add(Block.Caution(product.Cautions, width));
         if (product is not null && made is not null)
         {
+            blocks.AddRange(Joints(facts, product, width));
+            blocks.AddRange(Rods(facts, made, width));
             foreach (var part in product.Parts.Where(PartDrawing.Draws))
             {
                 var marks = string.Join(" ", product.Runs.SelectMany(r => r.Members).Where(m => m.Part == part.Key).Select(m => m.Mark));
                 blocks.Add(Block.Of(PartDrawing.Draw(part, marks, facts.Shop, width, 105), "", 6));
             }
-
-            blocks.AddRange(Joints(facts, product, width));
         }
 
-        blocks.AddRange(Rods(facts, made, width));
         var minutes = steps.Sum(s => s.HandsOnMinutes);
         var note = string.Join(" · ", new[]
         {

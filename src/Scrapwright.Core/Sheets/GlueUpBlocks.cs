@@ -10,7 +10,7 @@ internal static class GlueUpBlocks
 {
     internal static IEnumerable<Block> Of(PlanFacts facts, GlueUp glueUp, double width)
     {
-        yield return Block.Of(GlueUpDrawing.Draw(glueUp, facts, DrawingLook.Hatched, width, 62), "", 2) with { WithNext = true };
+        yield return Block.Of(GlueUpDrawing.Draw(glueUp, facts, DrawingLook.Hatched, width, 90), "", 2) with { WithNext = true };
         yield return Facts(facts, glueUp, width);
         yield return Ladders(facts, glueUp, width);
     }
@@ -60,6 +60,23 @@ internal static class GlueUpBlocks
         return new(Math.Max(left, right) + 6, pen.Marks);
     }
 
+    // Two rungs of one operation (the least it takes, then the rest down to size) are one visit to the machine.
+    private static IEnumerable<(Operation Operation, Length Taken, Length After)> Merged(Ladder ladder)
+    {
+        for (var i = 0; i < ladder.Rungs.Length; i++)
+        {
+            var (operation, taken, after, _) = ladder.Rungs[i];
+            while (i + 1 < ladder.Rungs.Length && ladder.Rungs[i + 1].Operation == operation)
+            {
+                i++;
+                taken += ladder.Rungs[i].Taken;
+                after = ladder.Rungs[i].After;
+            }
+
+            yield return (operation, taken, after);
+        }
+    }
+
     private static double Ladder(Pen pen, PlanFacts facts, double xMm, double widthMm, string title, Ladder ladder)
     {
         const double RowMm = 5.4;
@@ -77,7 +94,7 @@ internal static class GlueUpBlocks
         }
 
         Row("glued", "", ladder.Start);
-        foreach (var rung in ladder.Rungs) Row(PlanWords.Of(rung.Operation), $"− {facts.Sizes.Of(rung.Taken)}", rung.After);
+        foreach (var (operation, taken, after) in Merged(ladder)) Row(PlanWords.Of(operation), $"− {facts.Sizes.About(taken)}", after);
         return y;
     }
 }

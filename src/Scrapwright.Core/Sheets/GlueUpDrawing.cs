@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
 
@@ -26,23 +27,23 @@ public static class GlueUpDrawing
         ArgumentNullException.ThrowIfNull(glueUp);
         var strips = glueUp.Strips;
         var texts = strips.Select((s, i) => (Place: $"{i + 1}", Width: facts.Sizes.Of(s.Width), Wood: PlanFacts.SpeciesName(facts.SpeciesOf(s.Offcut)))).ToArray();
-        var sizeColumn = texts.Max(t => Typesetting.WidthMm(t.Width, LabelPt, true)) + 3;
-        var woodColumn = Math.Min(widthMm * 0.2, texts.Max(t => Typesetting.WidthMm(t.Wood, 9, false)));
-        var idColumn = Math.Min(widthMm * 0.25, strips.Max(s => Typesetting.WidthMm(s.Piece, 10, true)) + 2);
-        var notes = sizeColumn + woodColumn + idColumn + 14;
-        var leftMm = Typesetting.WidthMm(facts.Sizes.Of(glueUp.RoughWidth), 10, true) + 7;
         var longest = Length.Zero;
         foreach (var strip in strips) longest = Length.Max(longest, strip.Length);
         var panel = Length.Sum(strips.Select(s => s.Width));
-        var scale = DrawingScale.Fit(longest, panel, widthMm - notes - leftMm, heightMm);
+        var leftMm = Typesetting.WidthMm(facts.Sizes.Of(glueUp.RoughWidth), 10, true) + 7;
+        var columns = Columns(strips, texts, widthMm);
+        // Where every strip is wide enough on paper its label stands on it, as on the wood; otherwise beside it.
+        var scale = DrawingScale.Fit(longest, panel, widthMm - leftMm, heightMm);
+        var inside = strips.All(s => s.Width.Millimetres / scale >= RowMm && s.Length.Millimetres / scale >= columns.Sum() + 16);
+        if (!inside) scale = DrawingScale.Fit(longest, panel, widthMm - leftMm - columns.Sum() - 16, heightMm);
         var wood = new WoodFill(look, facts.Hatches);
         var pen = new Pen();
 
-        pen.Text(leftMm, 4, $"grain", 8);
+        pen.Text(leftMm, 4, "grain", 8);
         Grain(pen, leftMm + 9, 3, 22);
         pen.Text(leftMm + 36, 4, DrawingScale.Words(scale), 8);
         const double Top = 8;
-        var rowsMm = strips.Length * RowMm;
+        var rowsMm = inside ? 0 : strips.Length * RowMm;
         var panelMm = panel.Millimetres / scale;
         var panelTop = Top + Math.Max(0, (rowsMm - panelMm) / 2);
         var bottom = panelTop + panelMm;
@@ -56,11 +57,16 @@ public static class GlueUpDrawing
             var strip = strips[i];
             var height = strip.Width.Millimetres / scale;
             var frame = new Frame(leftMm, y - height, strip.Length.Millimetres / scale, height);
-            Strip(pen, wood, facts, strip, frame);
-            var room = (strips.Length - 1 - i) * RowMm;
-            var row = Math.Clamp(frame.Middle.YMm, Top + room + (RowMm / 2), previous - (RowMm / 2));
-            Note(pen, texts[i], strip, frame, row, right + 6, sizeColumn, idColumn, woodColumn);
-            previous = row - (RowMm / 2);
+            Strip(pen, wood, facts, strip, texts[i], frame, inside ? columns : []);
+            if (!inside)
+            {
+                var room = (strips.Length - 1 - i) * RowMm;
+                var row = Math.Max(Top + room + (RowMm / 2), Math.Min(frame.Middle.YMm, previous - (RowMm / 2)));
+                Leader(pen, frame, row, right + 6);
+                Label(pen, strip, texts[i], columns, right + 6, row, null, Ink.Black);
+                previous = row - (RowMm / 2);
+            }
+
             y -= height;
         }
 
@@ -74,26 +80,42 @@ public static class GlueUpDrawing
         return new(widthMm, total, $"Glue-up {glueUp.Id}", summary, [new Mark.Group($"glue-up {glueUp.Id}", pen.Marks)]);
     }
 
-    private static void Strip(Pen pen, WoodFill wood, PlanFacts facts, Strip strip, Frame frame)
+    // Widths of the columns of a label: place, id, width, wood.
+    private static double[] Columns(ImmutableArray<Strip> strips, (string Place, string Width, string Wood)[] texts, double widthMm) =>
+    [
+        7,
+        Math.Min(widthMm * 0.25, strips.Max(s => Typesetting.WidthMm(s.Piece, LabelPt, true)) + 3),
+        texts.Max(t => Typesetting.WidthMm(t.Width, LabelPt, true)) + 3,
+        Math.Min(widthMm * 0.2, texts.Max(t => Typesetting.WidthMm(t.Wood, 9, false))),
+    ];
+
+    private static void Strip(Pen pen, WoodFill wood, PlanFacts facts, Strip strip, (string Place, string Width, string Wood) text, Frame frame, double[] columns)
     {
         var species = facts.SpeciesOf(strip.Offcut);
         var inner = new Pen();
         wood.Fill(inner, frame, species, Ink.Medium);
-        var width = Typesetting.WidthMm(strip.Piece, LabelPt, true);
-        if (frame.HeightMm >= 4.9 && width + 8 < frame.WidthMm)
+        if (columns.Length > 0)
+            Label(inner, strip, text, columns, frame.LeftMm + 4, frame.Middle.YMm, wood.Plate, wood.InkOn(species));
+        else if (frame.HeightMm >= 4.9 && Typesetting.WidthMm(strip.Piece, LabelPt, true) + 8 < frame.WidthMm)
             inner.Plate(frame.Middle.XMm, frame.Middle.YMm, strip.Piece, LabelPt, true, Side.Middle, wood.Plate, wood.InkOn(species));
         pen.Add(new Mark.Group($"strip {strip.Piece}", inner.Marks));
     }
 
-    private static void Note(
-        Pen pen, (string Place, string Width, string Wood) text, Strip strip, Frame frame, double rowMm, double xMm, double sizeMm, double idMm, double woodMm)
+    private static void Label(
+        Pen pen, Strip strip, (string Place, string Width, string Wood) text, double[] columns, double xMm, double rowMm, string? plate, string colour)
+    {
+        if (plate is not null) pen.Box(new(xMm - 0.5, rowMm - 2.3, columns.Sum() + 2, 4.6), null, plate);
+        double Foot(double sizePt) => rowMm + (FontAdvances.CapitalMm(sizePt) / 2);
+        pen.Text(xMm + columns[0] - 2, Foot(9), text.Place, 9, false, Side.Right, colour);
+        pen.Text(xMm + columns[0], Foot(LabelPt), Typesetting.Shorten(strip.Piece, LabelPt, true, columns[1] - 1), LabelPt, true, Side.Left, colour);
+        pen.Text(xMm + columns[..3].Sum() - 3, Foot(LabelPt), text.Width, LabelPt, true, Side.Right, colour);
+        pen.Text(xMm + columns[..3].Sum(), Foot(9), Typesetting.Shorten(text.Wood, 9, false, columns[3]), 9, false, Side.Left, colour);
+    }
+
+    private static void Leader(Pen pen, Frame frame, double rowMm, double xMm)
     {
         pen.Line(frame.RightMm + 0.8, frame.Middle.YMm, xMm - 2.2, rowMm, Ink.Thin);
         pen.Line(xMm - 2.2, rowMm, xMm - 0.8, rowMm, Ink.Thin);
-        pen.Text(xMm + 5, rowMm + (FontAdvances.CapitalMm(9) / 2), text.Place, 9, false, Side.Right);
-        pen.Text(xMm + 7, rowMm + (FontAdvances.CapitalMm(10) / 2), Typesetting.Shorten(strip.Piece, 10, true, idMm), 10, true);
-        pen.Text(xMm + 7 + idMm + sizeMm - 2, rowMm + (FontAdvances.CapitalMm(LabelPt) / 2), text.Width, LabelPt, true, Side.Right);
-        pen.Text(xMm + 7 + idMm + sizeMm, rowMm + (FontAdvances.CapitalMm(9) / 2), Typesetting.Shorten(text.Wood, 9, false, woodMm), 9);
     }
 
     internal static void Grain(Pen pen, double xMm, double yMm, double lengthMm)

@@ -81,7 +81,7 @@ public abstract record Mark
         public string Letters => string.Concat(Runs.Select(r => r.Text));
 
         /// <summary>Width by the font's advance widths. [mm]</summary>
-        public double WidthMm => Runs.Sum(r => FontAdvances.WidthMm(r.Text, r.SizePt, Bold));
+        public double WidthMm => Runs.Sum(r => FontAdvances.WidthMm(r.Text, r.SizePt, Bold) + r.SpaceMm);
 
         /// <inheritdoc/>
         public override Frame Bounds

@@ -80,7 +80,7 @@ public static class PartDrawing
         [.. part.Holes.Select(h => h.FromEdge)
             .Concat(part.Notches.Select(n => n.OnUpperEdge ? (OnEdge(part) ? part.Thickness : part.Width) - n.Depth : n.Depth)).Distinct().Order()];
 
-    private static bool OnEdge(Part part) => part.Mitres != MitredEnds.None;
+    private static bool OnEdge(Part part) => part.Mitres != MitredEnds.None || part.Notches.Any(n => n.AcrossFace);
 
     private static IEnumerable<string> Notes(Part part, Sizes sizes)
     {

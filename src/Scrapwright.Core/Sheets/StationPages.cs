@@ -24,26 +24,29 @@ internal static class StationPages
     internal static Block Cautions(PlanFacts facts, ImmutableArray<Step> steps, double width)
     {
         var texts = steps.Select(s => s.Station).Distinct().SelectMany(s => StationCautions.For(s, facts.Shop, facts.Sizes)).ToList();
-        if (steps.Any(s => StationCautions.MakesDust(s.Station)))
-        {
-            var species = steps.SelectMany(s => s.Works.SelectMany(w => w.In).Select(id => facts.Before(s, id))).SelectMany(p => facts.Species(p)).Distinct().ToArray();
-            texts.AddRange(Dust(species));
-        }
-
+        var species = steps.SelectMany(s => s.Works.SelectMany(w => w.In).Select(id => facts.Before(s, id))).SelectMany(p => facts.Species(p)).Distinct().ToArray();
+        if (steps.Any(s => StationCautions.MakesDust(s.Station))) texts.AddRange(OfSpecies("Dust, mask on. ", species, c => !AboutFood(c)));
+        if (steps.Any(s => s.Station == Station.Finishing)) texts.AddRange(OfSpecies("Food: ", species, AboutFood));
         return Block.Caution(texts, width);
     }
 
+    private static bool AboutFood(string caution) => caution.Contains("food", StringComparison.OrdinalIgnoreCase);
+
     // One short line a species; the sources stand in the species table, not on the bench.
-    private static IEnumerable<string> Dust(IEnumerable<string> species)
+    private static IEnumerable<string> OfSpecies(string lead, IEnumerable<string> species, Func<string, bool> which)
     {
-        var found = species.Select(key => SpeciesTable.All.FirstOrDefault(s => s.Key == key)).Where(s => s is not null && !s.Cautions.IsEmpty)
-            .Select(s => $"{s!.Name}: {Shorter(s.Cautions[0])}").ToArray();
-        if (found.Length > 0) yield return "Dust, mask on. " + string.Join(". ", found) + ".";
+        var found = species.Select(key => SpeciesTable.All.FirstOrDefault(s => s.Key == key))
+            .Select(s => (Species: s, Caution: s?.Cautions.FirstOrDefault(which)))
+            .Where(s => s.Caution is not null)
+            .Select(s => $"{Capital(s.Species!.Name)}: {Shorter(s.Caution!)}").ToArray();
+        if (found.Length > 0) yield return lead + string.Join(". ", found) + ".";
     }
+
+    private static string Capital(string text) => text.Length == 0 ? "" : char.ToUpperInvariant(text[0]) + text[1..];
 
     private static string Shorter(string caution)
     {
-        var end = new[] { caution.IndexOf('[', StringComparison.Ordinal), caution.IndexOf('.', StringComparison.Ordinal), caution.IndexOf(", strength", StringComparison.Ordinal) }
+        var end = new[] { caution.IndexOf('[', StringComparison.Ordinal), caution.IndexOf('.', StringComparison.Ordinal), caution.IndexOf(", from ", StringComparison.Ordinal), caution.IndexOf(", strength", StringComparison.Ordinal) }
             .Where(i => i > 0).DefaultIfEmpty(caution.Length).Min();
         var text = caution[..end].Trim().TrimEnd(',');
         return text.Length == 0 ? "" : char.ToLowerInvariant(text[0]) + text[1..];
@@ -78,15 +81,15 @@ internal static class StationPages
         {
             var drawing = CutDrawing.Draw(step, work, facts, DrawingLook.Hatched, width, 34);
             yield return Block.Of(drawing, "", 1.5) with { WithNext = true };
-            yield return Readings(facts, work, width);
+            yield return Readings(facts, work, SharedSetting(step) is null, width);
         }
     }
 
-    private static Block Readings(PlanFacts facts, Work work, double width)
+    private static Block Readings(PlanFacts facts, Work work, bool showStop, double width)
     {
         var pen = new Pen();
         pen.TickBox(0, 0.8);
-        var text = work.Setting.IsZero ? "Stop at" : $"Stop at {facts.Sizes.Of(work.Setting)}";
+        var text = showStop && work.Setting.IsPositive ? $"Stop at {facts.Sizes.Of(work.Setting)}" : OverviewPages.Count(work.Out.Length, "piece");
         var end = pen.Text(7, 5, text, 12, true).RightMm;
         if (work.Workaround != Workaround.None)
         {

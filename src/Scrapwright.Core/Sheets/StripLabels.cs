@@ -25,7 +25,7 @@ public static class StripLabels
             {
                 var frame = new Frame(inside.LeftMm + (i % Across * width), inside.TopMm + (i / Across * height), width, height);
                 var inner = new Pen();
-                Draw(inner, facts, label.GlueUp, label.Strip, label.Place, frame);
+                Draw(inner, facts, label.GlueUp, label.Strip, label.Place, frame, (i % Across == 0, i < Across));
                 pen.Add(new Mark.Group($"label {label.Strip.Piece}", inner.Marks));
             }
 
@@ -33,9 +33,13 @@ public static class StripLabels
         })];
     }
 
-    private static void Draw(Pen pen, PlanFacts facts, GlueUp glueUp, Strip strip, int place, Frame frame)
+    private static void Draw(Pen pen, PlanFacts facts, GlueUp glueUp, Strip strip, int place, Frame frame, (bool Column, bool Row) first)
     {
-        pen.Box(frame, Ink.ThinDashed);
+        // Each cutting line once: two dashed lines on each other would fill each other's gaps.
+        pen.Line(frame.RightMm, frame.TopMm, frame.RightMm, frame.BottomMm, Ink.ThinDashed);
+        pen.Line(frame.LeftMm, frame.BottomMm, frame.RightMm, frame.BottomMm, Ink.ThinDashed);
+        if (first.Column) pen.Line(frame.LeftMm, frame.TopMm, frame.LeftMm, frame.BottomMm, Ink.ThinDashed);
+        if (first.Row) pen.Line(frame.LeftMm, frame.TopMm, frame.RightMm, frame.TopMm, Ink.ThinDashed);
         var inner = frame.Inset(2.5);
         pen.Text(inner.LeftMm, inner.TopMm + 6, Typesetting.Shorten(strip.Piece, 20, true, inner.WidthMm - 13), 20, true);
         pen.Text(inner.RightMm, inner.TopMm + 6, Typesetting.Shorten(glueUp.Id, 14, true, 12), 14, true, Side.Right);

@@ -82,11 +82,13 @@ public static class SvgWriter
 
         svg.Append('>');
         double raised = 0;
+        double space = 0;
         foreach (var run in text.Runs)
         {
             svg.Append(invariant, $"<tspan font-size=\"{N(run.SizePt * 25.4 / 72)}\"");
             if (Math.Abs(run.RaiseMm - raised) > 0.0005) svg.Append(invariant, $" dy=\"{N(raised - run.RaiseMm)}\"");
-            raised = run.RaiseMm;
+            if (space > 0) svg.Append(invariant, $" dx=\"{N(space)}\"");
+            (raised, space) = (run.RaiseMm, run.SpaceMm);
             svg.Append(invariant, $">{Escape(run.Text)}</tspan>");
         }
 

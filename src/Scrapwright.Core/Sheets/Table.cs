@@ -6,7 +6,7 @@ namespace Scrapwright.Core.Sheets;
 internal sealed class Table
 {
     private const double GapMm = 2;
-    private const double SwatchMm = 9;
+    private const double SwatchMm = 12;
     private readonly ImmutableArray<Column> columns;
     private readonly Hatches hatches;
     private readonly List<Block> rows = [];
@@ -87,7 +87,7 @@ internal sealed class Table
                 pen.Box(new(xMm, top, column.WidthMm - GapMm, cellMm), Ink.Fine);
                 break;
             case CellKind.Swatch:
-                var field = new Frame(xMm, (rowMm - 4) / 2, SwatchMm - 1.5, 4);
+                var field = new Frame(xMm, (rowMm - 4.4) / 2, SwatchMm - 1.8, 4.4);
                 if (cell.Text.Length == 0) break;
                 pen.Box(field, Ink.Fine);
                 hatches.Fill(pen, field, cell.Text);

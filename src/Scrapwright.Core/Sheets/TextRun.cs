@@ -4,4 +4,5 @@ namespace Scrapwright.Core.Sheets;
 /// <param name="Text">The letters.</param>
 /// <param name="SizePt">Size of the letters. [pt], 1 pt = 1/72 in</param>
 /// <param name="RaiseMm">How far above the line's own foot they stand. [mm]</param>
-public sealed record TextRun(string Text, double SizePt, double RaiseMm = 0);
+/// <param name="SpaceMm">White left before the next run. [mm]</param>
+public sealed record TextRun(string Text, double SizePt, double RaiseMm = 0, double SpaceMm = 0);

@@ -10,23 +10,25 @@ internal static partial class Typesetting
     /// <summary>A space that keeps a number, its fraction and its unit on one line.</summary>
     internal const char Tie = '\u00a0';
 
-    private const double FractionScale = 0.64;
     private const double FractionRaise = 0.27;
     private const double MmPerPt = 25.4 / 72;
 
     internal static ImmutableArray<TextRun> Runs(string text, double sizePt)
     {
         text = Clean(text);
+        if (!text.Contains('/', StringComparison.Ordinal)) return [new(text.Length == 0 ? " " : text, sizePt)];
         var runs = ImmutableArray.CreateBuilder<TextRun>();
         var at = 0;
         foreach (Match match in Fraction().Matches(text))
         {
             var whole = match.Groups["whole"];
             Add(runs, text[at..(whole.Success ? whole.Index + whole.Length : match.Index)], sizePt);
-            if (whole.Success) runs.Add(new(Tie.ToString(), sizePt * 0.35));
-            var small = sizePt * FractionScale;
-            runs.Add(new(match.Groups["over"].Value, small, sizePt * MmPerPt * FractionRaise));
-            runs.Add(new("\u2044", sizePt * 0.9));
+            if (whole.Success) runs.Add(new(Tie.ToString(), sizePt * 0.4));
+            // Small text needs larger figures in its fractions than a headline does.
+            var small = sizePt * (sizePt < 12 ? 0.72 : 0.66);
+            var hair = sizePt * MmPerPt * 0.045;
+            runs.Add(new(match.Groups["over"].Value, small, sizePt * MmPerPt * FractionRaise, hair));
+            runs.Add(new("\u2044", sizePt, 0, hair));
             runs.Add(new(match.Groups["under"].Value, small));
             at = match.Index + match.Length;
         }
@@ -37,23 +39,34 @@ internal static partial class Typesetting
     }
 
     internal static double WidthMm(string text, double sizePt, bool bold) =>
-        Runs(text, sizePt).Sum(r => FontAdvances.WidthMm(r.Text, r.SizePt, bold));
+        Runs(text, sizePt).Sum(r => FontAdvances.WidthMm(r.Text, r.SizePt, bold) + r.SpaceMm);
 
     /// <summary>Lines no wider than asked; words that are wider are broken, after a hyphen or slash where there is one.</summary>
     internal static ImmutableArray<string> Wrap(string text, double sizePt, bool bold, double widthMm)
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         var line = new StringBuilder();
+        var space = FontAdvances.WidthMm(" ", sizePt, bold);
+        double used = 0;
         foreach (var word in Clean(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(w => Pieces(w, sizePt, bold, widthMm)))
         {
-            if (line.Length > 0 && WidthMm($"{line} {word}", sizePt, bold) > widthMm)
+            // Word by word is never less than the whole line: the space before a fraction is set narrower than this one.
+            var width = WidthMm(word, sizePt, bold);
+            if (line.Length > 0 && used + space + width > widthMm)
             {
                 lines.Add(line.ToString());
                 line.Clear();
+                used = 0;
             }
 
-            if (line.Length > 0) line.Append(' ');
+            if (line.Length > 0)
+            {
+                line.Append(' ');
+                used += space;
+            }
+
             line.Append(word);
+            used += width;
         }
 
         if (line.Length > 0 || lines.Count == 0) lines.Add(line.ToString());

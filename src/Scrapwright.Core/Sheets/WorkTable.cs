@@ -24,6 +24,7 @@ internal static class WorkTable
         var note = PlanWords.Of(work.Workaround);
         var now = work.In.Length == 1 ? facts.Before(step, work.In[0]) : null;
         var nowText = now is null ? "" : facts.Sizes.Box(now.Length, now.Width, now.Thickness);
+        if (step.Operation == Operation.TrimWidth && work.TakenFirst.IsPositive) nowText += $"; lower edge first: {facts.Sizes.Of(work.TakenFirst)} off";
         var cuts = work.Out.Length != 1 || work.In.Length != 1 || work.Out[0].Id != work.In[0];
         if (!cuts)
         {

@@ -10,11 +10,14 @@ public static class GlueUpDrawing
     private const double LabelPt = 12;
     private const double RowMm = 5.6;
 
+    // Narrower than this (a phone) there is no room for the upright dimension and the names of the woods.
+    private const double NarrowMm = 120;
+
     /// <summary>Draws one glue-up.</summary>
     /// <param name="glueUp">The glue-up.</param>
     /// <param name="plan">The plan it is of.</param>
     /// <param name="look">Hatched for paper, wood colours for screens.</param>
-    /// <param name="widthMm">Width of the drawing, 80 or more. [mm]</param>
+    /// <param name="widthMm">Width of the drawing, 90 or more; below 120 without the names of the woods. [mm]</param>
     /// <param name="heightMm">Height that the panel itself may take. [mm]</param>
     public static Drawing Draw(GlueUp glueUp, Plan plan, DrawingLook look, double widthMm = 180, double heightMm = 80)
     {
@@ -30,7 +33,8 @@ public static class GlueUpDrawing
         var longest = Length.Zero;
         foreach (var strip in strips) longest = Length.Max(longest, strip.Length);
         var panel = Length.Sum(strips.Select(s => s.Width));
-        var leftMm = Typesetting.WidthMm(facts.Sizes.Of(glueUp.RoughWidth), 10, true) + 7;
+        var narrow = widthMm < NarrowMm;
+        var leftMm = narrow ? 0.5 : Typesetting.WidthMm(facts.Sizes.Of(glueUp.RoughWidth), 10, true) + 7;
         var columns = Columns(strips, texts, widthMm);
         // Where every strip is wide enough on paper its label stands on it, as on the wood; otherwise beside it.
         var scale = DrawingScale.Fit(longest, panel, widthMm - leftMm, heightMm);
@@ -41,7 +45,8 @@ public static class GlueUpDrawing
 
         pen.Text(leftMm, 4, "grain", 8);
         Grain(pen, leftMm + 9, 3, 22);
-        pen.Text(leftMm + 36, 4, DrawingScale.Words(scale), 8);
+        var words = DrawingScale.Words(scale) + (narrow ? $" · {facts.Sizes.Of(glueUp.RoughWidth)} wide" : "");
+        pen.Text(leftMm + 36, 4, Typesetting.Shorten(words, 8, false, widthMm - leftMm - 36), 8);
         const double Top = 8;
         var rowsMm = inside ? 0 : strips.Length * RowMm;
         var panelMm = panel.Millimetres / scale;
@@ -72,7 +77,7 @@ public static class GlueUpDrawing
 
         var overlap = leftMm + (glueUp.Overlap.Millimetres / scale);
         if (right - overlap > 0.3) pen.Line(overlap, panelTop - 1.5, overlap, bottom + 1.5, Ink.ThinDashed);
-        Dimension.Upright(pen, panelTop, bottom, leftMm - 4, leftMm, facts.Sizes.Of(glueUp.RoughWidth), 10, Side.Right);
+        if (!narrow) Dimension.Upright(pen, panelTop, bottom, leftMm - 4, leftMm, facts.Sizes.Of(glueUp.RoughWidth), 10, Side.Right);
         Dimension.Level(pen, leftMm, overlap, Math.Max(bottom, rowBottom) + 7, bottom, facts.Sizes.Of(glueUp.Overlap), 10);
         var total = Math.Max(bottom, rowBottom) + 10;
         var summary = $"{glueUp.Id}: {strips.Length} strips from the lower edge: "
@@ -86,7 +91,7 @@ public static class GlueUpDrawing
         7,
         Math.Min(widthMm * 0.25, strips.Max(s => Typesetting.WidthMm(s.Piece, LabelPt, true)) + 3),
         texts.Max(t => Typesetting.WidthMm(t.Width, LabelPt, true)) + 3,
-        Math.Min(widthMm * 0.2, texts.Max(t => Typesetting.WidthMm(t.Wood, 9, false))),
+        widthMm < NarrowMm ? 0 : Math.Min(widthMm * 0.2, texts.Max(t => Typesetting.WidthMm(t.Wood, 9, false))),
     ];
 
     private static void Strip(Pen pen, WoodFill wood, PlanFacts facts, Strip strip, (string Place, string Width, string Wood) text, Frame frame, double[] columns)
@@ -109,7 +114,7 @@ public static class GlueUpDrawing
         pen.Text(xMm + columns[0] - 2, Foot(9), text.Place, 9, false, Side.Right, colour);
         pen.Text(xMm + columns[0], Foot(LabelPt), Typesetting.Shorten(strip.Piece, LabelPt, true, columns[1] - 1), LabelPt, true, Side.Left, colour);
         pen.Text(xMm + columns[..3].Sum() - 3, Foot(LabelPt), text.Width, LabelPt, true, Side.Right, colour);
-        pen.Text(xMm + columns[..3].Sum(), Foot(9), Typesetting.Shorten(text.Wood, 9, false, columns[3]), 9, false, Side.Left, colour);
+        if (columns[3] > 0) pen.Text(xMm + columns[..3].Sum(), Foot(9), Typesetting.Shorten(text.Wood, 9, false, columns[3]), 9, false, Side.Left, colour);
     }
 
     private static void Leader(Pen pen, Frame frame, double rowMm, double xMm)

@@ -48,6 +48,6 @@ public sealed class BenchSheetsTests
                         SheetRules.AssertWellFormed(SvgWriter.Write(sheet), paper.WidthMm, paper.HeightMm);
                     }
                 },
-                iter: 25);
+                iter: 15);
     }
 }

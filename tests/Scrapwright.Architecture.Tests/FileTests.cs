@@ -43,7 +43,7 @@ public sealed partial class FileTests
     {
         var files = Repository.SourceFiles("src").Concat(Repository.SourceFiles("tests")).Where(file => !file.EndsWith("/FileTests.cs", StringComparison.Ordinal));
 
-        Assert.Empty(files.Where(file => Unwritten().IsMatch(Repository.Text(file))));
+        Assert.DoesNotContain(files, file => Unwritten().IsMatch(Repository.Text(file)));
     }
 
     [GeneratedRegex(@"^public (?:(?:static|sealed|abstract|partial|readonly|unsafe|ref) )*(?:record struct|record class|record|class|struct|interface|enum|delegate [^ (]+) (?<name>\w+)", RegexOptions.Multiline)]

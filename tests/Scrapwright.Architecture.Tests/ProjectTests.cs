@@ -55,9 +55,9 @@ public sealed class ProjectTests
             .Select(entry => entry.Key);
         var askers = Projects.MayReferTo.Keys.Where(project => Projects.Includes(project, "PackageReference").Any(name => IsPackage(name, package)));
 
-        // Without a user the name above would be misspelt and the test would say nothing.
+        // The project that asks for the package shows that its name is not misspelt here.
         Assert.Equal([Projects.Walls[package]], askers);
-        Assert.Equal([Projects.Walls[package]], users);
+        Assert.Empty(users.Except([Projects.Walls[package]]));
     }
 
     private static bool IsPackage(string name, string package) =>

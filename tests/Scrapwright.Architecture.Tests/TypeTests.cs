@@ -47,7 +47,7 @@ public sealed class TypeTests
         var parameters = Projects.Assemblies["Core"].GetExportedTypes().SelectMany(DoubleParameters).ToArray();
 
         Assert.NotEmpty(parameters);
-        Assert.Empty(parameters.Where(name => !EndsInUnit(name) && !Dimensionless.Contains(name)));
+        Assert.DoesNotContain(parameters, name => !EndsInUnit(name) && !Dimensionless.Contains(name));
         Assert.Empty(Dimensionless.Except(parameters));
     }
 

@@ -69,6 +69,8 @@ public static class WebApp
         app.MapShop();
         app.MapDesigns();
         app.MapWorkshop();
+        app.MapExample();
+        app.MapFiles();
         app.MapRuns();
         app.MapPlan();
     }

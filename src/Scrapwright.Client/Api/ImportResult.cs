@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Scrapwright.Client.Api;
 
 /// <summary>What an import brought in.</summary>
@@ -5,4 +7,8 @@ namespace Scrapwright.Client.Api;
 /// <param name="Gifts">Gifts of the new list; null when the files had none and the old list stays.</param>
 /// <param name="Shop">Whether the shop was replaced.</param>
 /// <param name="Designs">Designs read from files; null when the files had none and the old ones stay.</param>
-public sealed record ImportResult(int? Offcuts, int? Gifts, bool Shop, int? Designs);
+public sealed record ImportResult(int? Offcuts, int? Gifts, bool Shop, int? Designs)
+{
+    /// <summary>Questions about values that were read but are unlikely, each with its place.</summary>
+    public ImmutableArray<string> Doubts { get; init; } = [];
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using Scrapwright.Client.Api;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Measures;
+using Scrapwright.Files;
+using Scrapwright.Storage;
+
+namespace Scrapwright.Web.Workshops;
+
+/// <summary>Uploaded files, read: what they put in place of the workshop's contents, or every problem.</summary>
+internal sealed class ReadUpload
+{
+    private readonly ImmutableArray<FieldProblem>.Builder problems = ImmutableArray.CreateBuilder<FieldProblem>();
+    private readonly ImmutableArray<string>.Builder doubts = ImmutableArray.CreateBuilder<string>();
+
+    private ReadUpload()
+    {
+    }
+
+    internal ImmutableArray<FieldProblem> Problems => problems.ToImmutable();
+
+    internal WorkshopContents Contents { get; private set; } = new();
+
+    internal ImportResult Result => new(Contents.Pile?.Length, Contents.Gifts?.Length, Contents.Shop is not null, Contents.Designs?.Length) { Doubts = doubts.ToImmutable() };
+
+    /// <summary>Reads what there is.</summary>
+    /// <param name="upload">The files.</param>
+    /// <param name="shopUnit">Unit of bare numbers when no shop is among the files.</param>
+    internal static ReadUpload Of(Upload upload, LengthUnit shopUnit)
+    {
+        var reading = new ReadUpload();
+        var files = upload.Files;
+        if (files.TryGetValue(ShopFile.Name, out var shop) && reading.Take(ShopFile.Parse(shop)) is { } readShop)
+        {
+            reading.Contents = reading.Contents with { Shop = readShop };
+            shopUnit = readShop.Unit;
+        }
+
+        if (files.TryGetValue(PileFile.Name, out var pile))
+            reading.Contents = reading.Contents with { Pile = [.. reading.TakeMany(PileFile.Parse(pile, shopUnit)).Select(o => new NewOffcut(o, shopUnit))] };
+        if (files.TryGetValue(GiftsFile.Name, out var gifts))
+            reading.Contents = reading.Contents with { Gifts = reading.TakeMany(GiftsFile.Parse(gifts)) };
+        if (files.Any(f => IsDesign(f.Key)))
+            reading.Contents = reading.Contents with { Designs = reading.Designs(files.Where(f => IsDesign(f.Key))) };
+        return reading;
+    }
+
+    private static bool IsDesign(string name) => name.StartsWith(DesignFile.Folder + "/", StringComparison.Ordinal);
+
+    private ImmutableArray<Design> Designs(IEnumerable<KeyValuePair<string, byte[]>> files)
+    {
+        var designs = ImmutableArray.CreateBuilder<Design>();
+        foreach (var (name, bytes) in files)
+        {
+            if (Take(DesignFile.Parse(name, bytes)) is not { } design) continue;
+            if (designs.Any(d => string.Equals(d.Key, design.Key, StringComparison.OrdinalIgnoreCase))) problems.Add(new(name, design.Key, "a key that no other design has"));
+            designs.Add(design);
+        }
+
+        return designs.ToImmutable();
+    }
+
+    private T? Take<T>(FileOutcome<T> outcome)
+        where T : class => Read(outcome)?.Content;
+
+    private ImmutableArray<T> TakeMany<T>(FileOutcome<ImmutableArray<T>> outcome) => Read(outcome)?.Content ?? [];
+
+    private FileOutcome<T>.Read? Read<T>(FileOutcome<T> outcome)
+    {
+        switch (outcome)
+        {
+            case FileOutcome<T>.Read read:
+                doubts.AddRange(read.Doubts.Select(d => d.ToString()));
+                return read;
+            case FileOutcome<T>.Refused refused:
+                problems.AddRange(refused.Problems.Select(p => new FieldProblem(PlaceOf(p), p.Found, p.Expected)));
+                return null;
+            default:
+                throw new InvalidOperationException($"Unknown outcome {outcome}.");
+        }
+    }
+
+    private static string PlaceOf(FileProblem problem) => problem switch
+    {
+        { Line: 0 } => problem.File,
+        { Column: 0 } => $"{problem.File} line {problem.Line}",
+        _ => $"{problem.File} line {problem.Line}, column {problem.Column}",
+    };
+}

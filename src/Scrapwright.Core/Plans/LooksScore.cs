@@ -22,7 +22,7 @@ internal sealed class LooksScore(
         for (var i = 0; i < gifts.Length; i++)
         {
             var (gift, product) = gifts[i];
-            points += gifts.Skip(i + 1).Count(other => gift.Circle.Length > 0 && other.Gift.Circle == gift.Circle && Differ(gifts[i], other));
+            points += gifts.Skip(i + 1).Count(other => gift.Circle.Length > 0 && string.Equals(other.Gift.Circle, gift.Circle, StringComparison.OrdinalIgnoreCase) && Differ(gifts[i], other));
             points += product.Parts.Sum(part => Wishes(gift.Label, product, part));
             points += glueUps.Count(g => g.Gift == gift.Label
                 && product.Parts.FirstOrDefault(p => p.Key == g.Part)?.Wish?.Pattern == StripPattern.Mirrored && CanMirror(g));
@@ -37,17 +37,24 @@ internal sealed class LooksScore(
     private HashSet<string> SpeciesOf(string gift) =>
         Species(glueUps.Where(g => g.Gift == gift), boards.Where(b => b.Gift == gift));
 
+    /// <summary>A point for each wished species that is there, one off for each other; nothing without wishes.</summary>
     private int Wishes(string gift, Product product, Part part)
     {
         var present = Species(
             glueUps.Where(g => g.Gift == gift && g.Part == part.Key),
             boards.Where(b => b.Gift == gift && product.Runs.Any(r => r.Mark == b.Run && r.Members.Any(m => m.Part == part.Key))));
         var wished = part.Kind == PartKind.Panel ? part.Wish?.Species ?? [] : part.Species;
-        return wished.Distinct(StringComparer.Ordinal).Count(present.Contains);
+        if (wished.IsEmpty)
+        {
+            return 0;
+        }
+
+        var met = present.Count(wished.Contains);
+        return met - (present.Count - met);
     }
 
     private bool CanMirror(GlueUp glueUp) =>
-        glueUp.Strips.GroupBy(s => SpeciesOfOffcut(s.Offcut), StringComparer.Ordinal).Count(g => g.Count() % 2 == 1) <= 1;
+        glueUp.Strips.GroupBy(s => SpeciesOfOffcut(s.Offcut), StringComparer.Ordinal).Count(g => g.Count() % 2 == 1) == 1;
 
     private HashSet<string> Species(IEnumerable<GlueUp> panels, IEnumerable<BoardRun> solid) =>
         panels.SelectMany(g => g.Strips.Select(s => s.Offcut)).Concat(solid.Select(b => b.Offcut)).Select(SpeciesOfOffcut)

@@ -54,7 +54,7 @@ internal sealed class FirstPlacement
         {
             for (var i = 0; i < demand.Runs.Length; i++)
             {
-                var cheapest = options.ByRuns[demand.Index].Where(o => pile.HasRoom(o.Segment, o.Needed)).MinBy(o => o.Wood);
+                var cheapest = options.ByRuns[demand.Index].Where(o => pile.HasRoom(o.Segment, o.Needed)).MinBy(o => Dislike(gift, demand, o) * o.Wood);
                 if (cheapest is null)
                 {
                     return null;
@@ -74,6 +74,12 @@ internal sealed class FirstPlacement
         }
 
         return (panels, segments);
+    }
+
+    private static double Dislike(GiftDemand gift, RunDemand demand, SegmentOption option)
+    {
+        var wished = demand.Runs[0].Members.SelectMany(m => gift.Product.Parts.First(p => p.Key == m.Part).Species).ToList();
+        return wished.Count == 0 || wished.Contains(option.Species) ? 1 : 2;
     }
 
     private bool PlacePart(GiftDemand gift, Part part, OpenPile pile, List<int> panels, List<Segment> segments)
@@ -128,7 +134,7 @@ internal sealed class FirstPlacement
             var next = options.ByPanel[panel.Index]
                 .Where(o => trial.HasRoom(o.Segment, o.Needed) && width + Grid.Down(o.NetWidth) + strips.Count + 1 <= widest && Goes(panel, strips, o)
                     && strips.Count(s => s.Segment == o.Segment) < o.Most)
-                .MinBy(o => o.Wood / (double)Math.Min(Grid.Down(o.NetWidth), Missing(panel, strips.Count + 1, width)));
+                .MinBy(o => Dislike(panel, o) * o.Wood / Math.Min(Grid.Down(o.NetWidth), Missing(panel, strips.Count + 1, width)));
             if (next is null || strips.Count == panel.Wish.MaximumStrips)
             {
                 return null;
@@ -141,6 +147,10 @@ internal sealed class FirstPlacement
 
         return strips;
     }
+
+    /// <summary>Wood that was not wished for counts as twice as dear.</summary>
+    private static double Dislike(PanelCandidate panel, SegmentOption option) =>
+        panel.Wish.Species.IsEmpty || panel.Wish.Species.Contains(option.Species) ? 1 : 2;
 
     /// <summary>Width still missing, on the grid, at least a millimetre: width beyond it is worth nothing.</summary>
     private static long Missing(PanelCandidate panel, int strips, long width) => Math.Max(100, WidthNeeded(panel, strips) - width);

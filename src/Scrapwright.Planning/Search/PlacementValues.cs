@@ -21,7 +21,7 @@ internal static class PlacementValues
     {
         LevelKind.GiftsMade => problem.Gifts.Sum(g => g.Weight),
         LevelKind.Looks => CirclePairs(problem).Count() + problem.Gifts.Sum(g => g.Product.Parts.Sum(p => Wished(p).Count()))
-            + problem.Panels.Count(p => p.IsStriped && p.Wish.Pattern == StripPattern.Mirrored),
+            + problem.Panels.Count(p => p.Wish.Pattern == StripPattern.Mirrored),
         _ => 0,
     };
 
@@ -44,11 +44,12 @@ internal static class PlacementValues
             foreach (var part in gift.Product.Parts)
             {
                 var there = placement.Segments.Where(s => Serves(problem, s, gift.Index, part)).Select(s => problem.Patterns[s.Pattern].Offcut.Species).ToHashSet();
-                points += Wished(part).Count(there.Contains);
+                var met = Wished(part).Count(there.Contains);
+                points += Wished(part).Any() ? met - (there.Count - met) : 0;
             }
         }
 
-        return points + placement.Panels.Count(p => problem.Panels[p] is { IsStriped: true, Wish.Pattern: StripPattern.Mirrored }
+        return points + placement.Panels.Count(p => problem.Panels[p].Wish.Pattern == StripPattern.Mirrored
             && placement.Segments.Where(s => s.Panel == p).CountBy(s => problem.Patterns[s.Pattern].Offcut.Species).Count(c => c.Value % 2 == 1) == 1);
     }
 

@@ -7,14 +7,14 @@ namespace Scrapwright.Planning.Search;
 /// <content>The looks level.</content>
 internal sealed partial class PlanModel
 {
-    /// <summary>Pairs in a circle that differ, wished species present, mirrored panels that can mirror: one point each.</summary>
+    /// <summary>Pairs in a circle that differ, wished species present, mirrored panels that can mirror: one point each; one off for each species beside the wished ones.</summary>
     private LinearExpr LooksLevel()
     {
-        var points = new List<BoolVar>();
-        points.AddRange(CirclePairsThatDiffer());
-        points.AddRange(WishesMet());
-        points.AddRange(MirroredPanels());
-        return LinearExpr.Sum(points);
+        var points = new List<(BoolVar Variable, long Points)>();
+        points.AddRange(CirclePairsThatDiffer().Select(v => (v, 1L)));
+        points.AddRange(Wishes());
+        points.AddRange(MirroredPanels().Select(v => (v, 1L)));
+        return LinearExpr.WeightedSum(points.Select(p => p.Variable).ToArray(), points.Select(p => p.Points).ToArray());
     }
 
     private IEnumerable<BoolVar> CirclePairsThatDiffer()
@@ -94,7 +94,7 @@ internal sealed partial class PlanModel
         return result;
     }
 
-    private IEnumerable<BoolVar> WishesMet()
+    private IEnumerable<(BoolVar Species, long Points)> Wishes()
     {
         foreach (var gift in problem.Gifts)
         {
@@ -103,10 +103,9 @@ internal sealed partial class PlanModel
                 var wished = (part.Wish?.Species ?? part.Species).Distinct().ToList();
                 if (wished.Count > 0)
                 {
-                    var there = SpeciesOf(gift.Index, part);
-                    foreach (var species in wished.Where(there.ContainsKey))
+                    foreach (var (species, isThere) in SpeciesOf(gift.Index, part))
                     {
-                        yield return there[species];
+                        yield return (isThere, wished.Contains(species) ? 1 : -1);
                     }
                 }
             }
@@ -116,7 +115,7 @@ internal sealed partial class PlanModel
     /// <summary>A panel can be mirrored when just one species comes an odd number of times: it takes the middle.</summary>
     private IEnumerable<BoolVar> MirroredPanels()
     {
-        foreach (var panel in problem.Panels.Where(p => p.IsStriped && p.Wish.Pattern == StripPattern.Mirrored))
+        foreach (var panel in problem.Panels.Where(p => p.Wish.Pattern == StripPattern.Mirrored))
         {
             var odds = new List<BoolVar>();
             foreach (var species in panelSpecies[panel.Index])

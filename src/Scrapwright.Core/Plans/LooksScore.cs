@@ -24,8 +24,8 @@ internal sealed class LooksScore(
             var (gift, product) = gifts[i];
             points += gifts.Skip(i + 1).Count(other => gift.Circle.Length > 0 && string.Equals(other.Gift.Circle, gift.Circle, StringComparison.OrdinalIgnoreCase) && Differ(gifts[i], other));
             points += product.Parts.Sum(part => Wishes(gift.Label, product, part));
-            points += glueUps.Count(g => g.Gift == gift.Label
-                && product.Parts.FirstOrDefault(p => p.Key == g.Part)?.Wish?.Pattern == StripPattern.Mirrored && CanMirror(g));
+            points += product.Parts.Count(part => part.Wish?.Pattern == StripPattern.Mirrored
+                && glueUps.Where(g => g.Gift == gift.Label && g.Part == part.Key).All(CanMirror));
         }
 
         return points;

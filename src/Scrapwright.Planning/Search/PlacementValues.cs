@@ -20,8 +20,7 @@ internal static class PlacementValues
     internal static long TrivialBound(Problem problem, LevelKind kind) => kind switch
     {
         LevelKind.GiftsMade => problem.Gifts.Sum(g => g.Weight),
-        LevelKind.Looks => CirclePairs(problem).Count() + problem.Gifts.Sum(g => g.Product.Parts.Sum(p => Wished(p).Count()))
-            + problem.Panels.Count(p => p.Wish.Pattern == StripPattern.Mirrored),
+        LevelKind.Looks => CirclePairs(problem).Count() + problem.Gifts.Sum(g => g.Product.Parts.Sum(p => Wished(p).Count() + (IsMirrored(p) ? 1 : 0))),
         _ => 0,
     };
 
@@ -49,9 +48,14 @@ internal static class PlacementValues
             }
         }
 
-        return points + placement.Panels.Count(p => problem.Panels[p].Wish.Pattern == StripPattern.Mirrored
-            && placement.Segments.Where(s => s.Panel == p).CountBy(s => problem.Patterns[s.Pattern].Offcut.Species).Count(c => c.Value % 2 == 1) == 1);
+        return points + problem.Gifts.Where(g => placement.Made[g.Index]).Sum(g => g.Product.Parts.Count(part => IsMirrored(part)
+            && placement.Panels.Where(p => problem.Panels[p].GiftIndex == g.Index && problem.Panels[p].Part.Key == part.Key).All(p => CanMirror(problem, placement, p))));
     }
+
+    private static bool IsMirrored(Part part) => part.Wish?.Pattern == StripPattern.Mirrored;
+
+    private static bool CanMirror(Problem problem, Placement placement, int panel) =>
+        placement.Segments.Where(s => s.Panel == panel).CountBy(s => problem.Patterns[s.Pattern].Offcut.Species).Count(c => c.Value % 2 == 1) == 1;
 
     private static IEnumerable<(GiftDemand One, GiftDemand Other)> CirclePairs(Problem problem) =>
         from circle in problem.Gifts.Where(g => g.Gift.Circle.Length > 0).GroupBy(g => g.Gift.Circle, StringComparer.OrdinalIgnoreCase)

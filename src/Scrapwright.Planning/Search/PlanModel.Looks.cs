@@ -7,13 +7,13 @@ namespace Scrapwright.Planning.Search;
 /// <content>The looks level.</content>
 internal sealed partial class PlanModel
 {
-    /// <summary>Pairs in a circle that differ, wished species present, mirrored panels that can mirror: one point each; one off for each species beside the wished ones.</summary>
+    /// <summary>Pairs in a circle that differ, wished species present, parts wished mirrored whose panels all can: one point each; one off for each species beside the wished ones.</summary>
     private LinearExpr LooksLevel()
     {
         var points = new List<(BoolVar Variable, long Points)>();
         points.AddRange(CirclePairsThatDiffer().Select(v => (v, 1L)));
         points.AddRange(Wishes());
-        points.AddRange(MirroredPanels().Select(v => (v, 1L)));
+        points.AddRange(MirroredParts().Select(v => (v, 1L)));
         return LinearExpr.WeightedSum(points.Select(p => p.Variable).ToArray(), points.Select(p => p.Points).ToArray());
     }
 
@@ -112,24 +112,38 @@ internal sealed partial class PlanModel
         }
     }
 
-    /// <summary>A panel can be mirrored when just one species comes an odd number of times: it takes the middle.</summary>
-    private IEnumerable<BoolVar> MirroredPanels()
+    /// <summary>A panel can be mirrored when just one species comes an odd number of times: it takes the middle. All panels of a part must.</summary>
+    private IEnumerable<BoolVar> MirroredParts()
     {
-        foreach (var panel in problem.Panels.Where(p => p.Wish.Pattern == StripPattern.Mirrored))
+        foreach (var part in problem.Panels.Where(p => p.Wish.Pattern == StripPattern.Mirrored).GroupBy(p => (p.GiftIndex, p.Part.Key)))
         {
-            var odds = new List<BoolVar>();
-            foreach (var species in panelSpecies[panel.Index])
+            var panelMirrors = part.Select(p => (Panel: panels[p.Index], Mirrors: Mirrors(p))).ToList();
+            var isMade = made[part.Key.GiftIndex];
+            var point = Follows(model.NewBoolVar(""), h => h[isMade] == 1 && panelMirrors.All(p => h[p.Panel] == 0 || h[p.Mirrors] == 1) ? 1 : 0);
+            model.AddImplication(point, isMade);
+            foreach (var (panel, mirrors) in panelMirrors)
             {
-                var odd = Follows(model.NewBoolVar(""), h => h[species.Count] % 2);
-                var pairs = Follows(model.NewIntVar(0, MostStrips / 2, ""), h => h[species.Count] / 2);
-                model.Add(species.Count == (2 * pairs) + odd);
-                odds.Add(odd);
+                model.AddBoolOr([point.Not(), panel.Not(), mirrors]);
             }
 
-            var mirrors = Follows(model.NewBoolVar(""), h => h[panels[panel.Index]] == 1 && odds.Sum(o => h[o]) == 1 ? 1 : 0);
-            model.AddImplication(mirrors, panels[panel.Index]);
-            model.Add(LinearExpr.Sum(odds) == 1).OnlyEnforceIf(mirrors);
-            yield return mirrors;
+            yield return point;
         }
+    }
+
+    private BoolVar Mirrors(PanelCandidate panel)
+    {
+        var odds = new List<BoolVar>();
+        foreach (var species in panelSpecies[panel.Index])
+        {
+            var odd = Follows(model.NewBoolVar(""), h => h[species.Count] % 2);
+            var pairs = Follows(model.NewIntVar(0, MostStrips / 2, ""), h => h[species.Count] / 2);
+            model.Add(species.Count == (2 * pairs) + odd);
+            odds.Add(odd);
+        }
+
+        var mirrors = Follows(model.NewBoolVar(""), h => h[panels[panel.Index]] == 1 && odds.Sum(o => h[o]) == 1 ? 1 : 0);
+        model.AddImplication(mirrors, panels[panel.Index]);
+        model.Add(LinearExpr.Sum(odds) == 1).OnlyEnforceIf(mirrors);
+        return mirrors;
     }
 }

@@ -275,7 +275,7 @@ internal sealed partial class PlanModel
     private static LinearExpr Sum(List<SpeciesCount> counts, ImmutableHashSet<string> species) =>
         LinearExpr.Sum(counts.Where(c => species.Contains(c.Species)).Select(c => c.Count));
 
-    /// <summary>The glue-ups of a part give at least as many blanks as the gift needs; none is made for a gift that is not.</summary>
+    /// <summary>The glue-ups of a part give at least as many blanks as the gift needs, and none is made that could be left out.</summary>
     private void PanelsServeTheirGift()
     {
         foreach (var gift in problem.Gifts)
@@ -289,6 +289,7 @@ internal sealed partial class PlanModel
                 foreach (var candidate in candidates)
                 {
                     model.AddImplication(panels[candidate.Index], made[gift.Index]);
+                    model.Add(yield <= part.Count - 1 + candidate.Yield).OnlyEnforceIf(panels[candidate.Index]);
                     if (candidate.Slot > 0)
                     {
                         model.AddImplication(panels[candidate.Index], panels[candidate.Index - 1]);

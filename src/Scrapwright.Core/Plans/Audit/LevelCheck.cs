@@ -18,7 +18,7 @@ internal sealed class LevelCheck(Facts facts, Findings findings)
             findings.Equal($"level {level.Kind} value", level.Value, scores.ValueOf(level.Kind));
             var isRight = level.Maximise ? level.Bound >= level.Value : level.Bound <= level.Value;
             findings.Require(isRight, $"level {level.Kind} bound", level.Bound, $"{(level.Maximise ? "at least" : "at most")} {level.Value}");
-            findings.Require(level.Bound >= 0, $"level {level.Kind} bound", level.Bound, "0 or more");
+            findings.Require(level.Bound >= 0 || level.Kind == LevelKind.Looks, $"level {level.Kind} bound", level.Bound, "0 or more");
         }
     }
 }

@@ -73,6 +73,7 @@ public static class WebApp
         app.MapFiles();
         app.MapRuns();
         app.MapPlan();
+        app.MapPaper();
     }
 
     private static void Announce(WebApplication app, WorkshopStore store)

@@ -32,6 +32,7 @@ public static class WebApp
         });
         var folder = builder.Configuration["data"] ?? WorkshopFolder.Default;
         if (string.IsNullOrWhiteSpace(folder)) throw new StartException("--data is empty. Expected a folder.");
+        CheckAddresses(builder.Configuration["urls"]);
         var opening = WorkshopStore.OpenAsync(folder);
 
         builder.WebHost.UseStaticWebAssets();
@@ -42,6 +43,8 @@ public static class WebApp
         });
         if (string.IsNullOrWhiteSpace(builder.Configuration["urls"])) builder.WebHost.UseUrls(DefaultAddress);
         builder.Logging.AddFilter("Microsoft", LogLevel.Warning).AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Warning);
+        // A start that fails is told by WebProgram.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         // The handler of RefusingFaults logs what matters; the middleware would log it a second time.
         builder.Logging.AddFilter("Microsoft.AspNetCore.Diagnostics.ExceptionHandlerMiddleware", LogLevel.None);
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(5));
@@ -60,6 +63,16 @@ public static class WebApp
         app.MapScreens();
         app.Lifetime.ApplicationStarted.Register(() => Announce(app, store));
         return app;
+    }
+
+    private static void CheckAddresses(string? urls)
+    {
+        foreach (var url in (urls ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        {
+            // * and + stand for every address of the machine.
+            if (!Uri.TryCreate(url.Replace("://*", "://any", StringComparison.Ordinal).Replace("://+", "://any", StringComparison.Ordinal), UriKind.Absolute, out var uri) || uri.Scheme is not ("http" or "https"))
+                throw new StartException($"--urls: {url} is no address to listen on. Expected such as {DefaultAddress}, or http://0.0.0.0:5210 for the whole network.");
+        }
     }
 
     private static void MapApi(WebApplication app)

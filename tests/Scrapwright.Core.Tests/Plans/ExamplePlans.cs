@@ -132,7 +132,7 @@ internal static class ExamplePlans
             .Build();
 
         // Cup left in a lane of 1 3/8 in out of 3 in, by the square of the share; the maple is the thinnest.
-        Length Small(string label) => Milling.Flattening.HollowAfterCut(request.Pile.First(o => o.Label == label).Cup, FromInches(3), FromInches(11, 8));
+        Length Small(string label) => Scrapwright.Core.Milling.Flattening.HollowAfterCut(request.Pile.First(o => o.Label == label).Cup, FromInches(3), FromInches(11, 8));
     }
 
     private static Plan MakeSquares()

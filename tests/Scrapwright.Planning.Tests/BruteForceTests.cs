@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using CsCheck;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Milling;
+using Scrapwright.Core.Pile;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Wood;
+
+namespace Scrapwright.Planning.Tests;
+
+/// <summary>
+/// The planner against every possible way of giving six narrow offcuts to two gifts. The offcuts are too narrow to rip and long enough for one strip only,
+/// so giving each to the first gift, the second or none is all there is.
+/// </summary>
+public sealed class BruteForceTests
+{
+    private static readonly string[] Woods = ["black-walnut", "sugar-maple", "black-cherry", "white-ash"];
+
+    [Fact]
+    public void The_solver_finds_what_trying_everything_finds() =>
+        Gen.Select(Gen.Int[0, 3], Gen.Int[20, 30], Gen.Int[13, 20]).Array[6].Select(Gen.Int[1, 2], Gen.Bool).Sample(
+            (sizes, priority, circle) =>
+            {
+                var request = Request(sizes, priority, circle);
+
+                var outcome = Planner.PlanAsync(request, Requests.Quick with { Seconds = 8 }).GetAwaiter().GetResult();
+
+                var best = Best(request);
+                if (outcome is PlanOutcome.Planned planned)
+                {
+                    Assert.Equal(best.ToList(), planned.Plan.Levels.Select(l => l.Value).ToList());
+                    Assert.All(planned.Plan.Levels, l => Assert.True(l.IsProven, $"{l.Kind} {l.Value} of {l.Bound}"));
+                }
+                else
+                {
+                    Assert.Equal(0, best[0]);
+                }
+            },
+            iter: 12, threads: 1);
+
+    private static PlanRequest Request((int Wood, int Width, int Thickness)[] sizes, int priority, bool circle) => new()
+    {
+        Pile = [.. sizes.Select((s, i) => Requests.Offcut($"X{i}", Woods[s.Wood], 12 * 16, s.Width, s.Thickness))],
+        Gifts =
+        [
+            Requests.Squares("one", ("count", "2")) with { Circle = circle ? "club" : "" },
+            Requests.Squares("two", ("count", "2")) with { Circle = circle ? "club" : "", Priority = priority },
+        ],
+    };
+
+    private static long[] Best(PlanRequest request)
+    {
+        var pile = request.Pile;
+        var part = ((DesignOutcome.Derived)GiftDesigns.Derive(request.Gifts, [], request.Shop)[0].Outcome).Product.Parts[0];
+        var needs = new PanelNeeds(part, 2, 1, request.Shop);
+        var weights = PriorityWeights.Of(request.Gifts);
+        long[] best = [0, 0, 0, 0];
+        for (var code = 0; code < (int)Math.Pow(3, pile.Length); code++)
+        {
+            var given = new List<Offcut>[] { [], [], [] };
+            for (int i = 0, rest = code; i < pile.Length; i++, rest /= 3)
+            {
+                given[rest % 3].Add(pile[i]);
+            }
+
+            long made = 0;
+            long wood = 0;
+            long loads = 0;
+            for (var gift = 0; gift < 2; gift++)
+            {
+                if (Holds(given[gift + 1], needs))
+                {
+                    made += weights[request.Gifts[gift].Priority];
+                    wood += given[gift + 1].Sum(o => Cubic(needs.Overlap, o.Width, o.Thickness));
+                    loads++;
+                }
+                else if (given[gift + 1].Count > 0)
+                {
+                    made = -1;
+                    break;
+                }
+            }
+
+            if (made >= 0)
+            {
+                var differ = loads == 2 && request.Gifts[0].Circle.Length > 0 && !Species(given[1]).SetEquals(Species(given[2])) ? 1 : 0;
+                long[] found = [made, differ, wood, loads];
+                if (IsBetter(found, best))
+                {
+                    best = found;
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private static bool IsBetter(long[] one, long[] other)
+    {
+        for (var i = 0; i < one.Length; i++)
+        {
+            if (one[i] != other[i])
+            {
+                return i < 2 ? one[i] > other[i] : one[i] < other[i];
+            }
+        }
+
+        return false;
+    }
+
+    private static HashSet<string> Species(List<Offcut> offcuts) => [.. offcuts.Select(o => o.Species)];
+
+    private static bool Holds(List<Offcut> strips, PanelNeeds needs)
+    {
+        var shop = needs.Shop;
+        return strips.Count >= 3
+            && Length.Sum(strips.Select(o => StripMilling.Width(o.Width, shop).End)) >= needs.RoughWidth(strips.Count)
+            && strips.All(o => StripMilling.Thickness(o, o.Length, o.Width, shop) is var l && l.End >= needs.StripThickness(l.Spread))
+            && HasOrder([.. strips.Select(o => o.Species)], shop.MinimumContrast, null);
+    }
+
+    private static bool HasOrder(ImmutableList<string> left, double contrast, string? last) =>
+        left.IsEmpty || left.Distinct().Any(next =>
+            (last is null || (last != next && ColourDifference.Ciede2000(SpeciesTable.Get(last).Colour, SpeciesTable.Get(next).Colour) >= contrast))
+            && HasOrder(left.Remove(next), contrast, next));
+
+    private static long Cubic(Length length, Length width, Length thickness) =>
+        (long)Math.Ceiling((decimal)length.Picometres / 1_000_000_000 * width.Picometres / 1_000_000_000 * thickness.Picometres / 1_000_000_000);
+}

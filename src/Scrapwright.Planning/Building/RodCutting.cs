@@ -62,6 +62,7 @@ internal static class RodCutting
         return bought;
     }
 
+    /// <summary>The shortest rod the shop knows that is long enough; else one of 36 in or a metre (common practice, no source), or longer where the piece is.</summary>
     private static RodStock StockFor(RodPiece piece, List<RodStock> stocks, Shop shop)
     {
         var known = stocks.Where(s => s.Length >= piece.Length).OrderBy(s => s.Length).FirstOrDefault();
@@ -70,15 +71,19 @@ internal static class RodCutting
             return known;
         }
 
-        var step = shop.Unit == LengthUnit.Inch ? Length.FromInches(1) : Length.FromMillimetres(10);
+        var (step, usual) = shop.Unit == LengthUnit.Inch
+            ? (Length.FromInches(1), Length.FromInches(36))
+            : (Length.FromMillimetres(10), Length.FromMillimetres(1000));
         var species = piece.Species.IsEmpty ? stocks.FirstOrDefault()?.Species ?? DefaultSpecies : piece.Species[0];
-        return new RodStock(species, piece.Diameter, (piece.Length + shop.TableSaw.Kerf).RoundTo(step, Rounding.Up), 0);
+        var length = Length.Max(usual, (piece.Length + shop.TableSaw.Kerf).RoundTo(step, Rounding.Up));
+        return new RodStock(species, piece.Diameter, length, 0);
     }
 
     private static int[] Assign(ImmutableArray<RodPiece> pieces, List<(RodStock Stock, bool Bought)> bins, Shop shop)
     {
         var model = new CpModel();
-        var kerf = Grid.Up(shop.TableSaw.Kerf);
+        var grid = Grid.For([shop.TableSaw.Kerf, .. pieces.Select(p => p.Length), .. bins.Select(b => b.Stock.Length)]);
+        var kerf = grid.Up(shop.TableSaw.Kerf);
         var used = bins.Select(_ => model.NewBoolVar("")).ToArray();
         var x = pieces.Select(_ => bins.Select(_ => model.NewBoolVar("")).ToArray()).ToArray();
         for (var p = 0; p < pieces.Length; p++)
@@ -88,8 +93,8 @@ internal static class RodCutting
 
         for (var b = 0; b < bins.Count; b++)
         {
-            var room = Grid.Down(bins[b].Stock.Length) + kerf;
-            model.Add(LinearExpr.WeightedSum(x.Select(row => row[b]).ToArray(), pieces.Select(p => Grid.Up(p.Length) + kerf).ToArray()) <= room * used[b]);
+            var room = grid.Down(bins[b].Stock.Length) + kerf;
+            model.Add(LinearExpr.WeightedSum(x.Select(row => row[b]).ToArray(), pieces.Select(p => grid.Up(p.Length) + kerf).ToArray()) <= room * used[b]);
             if (b > 0 && bins[b].Equals(bins[b - 1]))
             {
                 model.AddImplication(used[b], used[b - 1]);

@@ -9,6 +9,8 @@ namespace Scrapwright.Planning.Problems;
 /// <summary>A request worked out into offcuts with their patterns, glue-ups that may be made and runs of solid parts.</summary>
 internal sealed record Problem
 {
+    private Grid? lengths;
+
     internal required PlanRequest Request { get; init; }
 
     internal required ImmutableArray<Offcut> Offcuts { get; init; }
@@ -24,4 +26,10 @@ internal sealed record Problem
     internal required ImmutableArray<RunDemand> Runs { get; init; }
 
     internal Shop Shop => Request.Shop;
+
+    /// <summary>Grid on which every length along the grain is exact where that can be.</summary>
+    internal Grid Lengths => lengths ??= Grid.For(
+    [
+        Shop.TableSaw.Kerf, .. Patterns.SelectMany(p => p.Runs).Select(r => r.Length), .. Panels.Select(p => p.Needs.Overlap), .. Runs.Select(r => r.Needs.Length),
+    ]);
 }

@@ -127,21 +127,21 @@ internal sealed class FirstPlacement
     {
         var trial = pile.Copy();
         var strips = new List<SegmentOption>();
-        var widest = Grid.Down(panel.WidestRough);
+        var widest = Grid.Hundredths.Down(panel.WidestRough);
         long width = 0;
         while (strips.Count < panel.Wish.MinimumStrips || width < WidthNeeded(panel, strips.Count))
         {
             var next = options.ByPanel[panel.Index]
-                .Where(o => trial.HasRoom(o.Segment, o.Needed) && width + Grid.Down(o.NetWidth) + strips.Count + 1 <= widest && Goes(panel, strips, o)
+                .Where(o => trial.HasRoom(o.Segment, o.Needed) && width + Grid.Hundredths.Down(o.NetWidth) + strips.Count + 1 <= widest && Goes(panel, strips, o)
                     && strips.Count(s => s.Segment == o.Segment) < o.Most)
-                .MinBy(o => Dislike(panel, o) * o.Wood / Math.Min(Grid.Down(o.NetWidth), Missing(panel, strips.Count + 1, width)));
+                .MinBy(o => Dislike(panel, o) * o.Wood / Math.Min(Grid.Hundredths.Down(o.NetWidth), Missing(panel, strips.Count + 1, width)));
             if (next is null || strips.Count == panel.Wish.MaximumStrips)
             {
                 return null;
             }
 
             strips.Add(next);
-            width += Grid.Down(next.NetWidth);
+            width += Grid.Hundredths.Down(next.NetWidth);
             trial.Take(next.Segment, next.Needed);
         }
 
@@ -156,7 +156,7 @@ internal sealed class FirstPlacement
     private static long Missing(PanelCandidate panel, int strips, long width) => Math.Max(100, WidthNeeded(panel, strips) - width);
 
     private static long WidthNeeded(PanelCandidate panel, int strips) =>
-        Grid.Up(panel.Needs.WidthBase) + (Grid.Up(panel.Needs.WidthPerStrip) * strips);
+        Grid.Hundredths.Up(panel.Needs.WidthBase) + (Grid.Hundredths.Up(panel.Needs.WidthPerStrip) * strips);
 
     private bool Goes(PanelCandidate panel, List<SegmentOption> strips, SegmentOption next)
     {

@@ -32,14 +32,14 @@ internal sealed class OpenPile
         var pattern = problem.Patterns[segment.Pattern];
         var chosen = patternOf[pattern.OffcutIndex];
         return (chosen < 0 || chosen == segment.Pattern)
-            && UsedIn(segment) + Grid.Up(needed) <= Grid.Down(pattern.Runs[segment.Run].Length);
+            && UsedIn(segment) + problem.Lengths.Up(needed) <= problem.Lengths.Down(pattern.Runs[segment.Run].Length);
     }
 
     /// <summary>Takes it.</summary>
     internal void Take(Segment segment, Length needed)
     {
         patternOf[problem.Patterns[segment.Pattern].OffcutIndex] = segment.Pattern;
-        used[(segment.Pattern, segment.Lane, segment.Run)] = UsedIn(segment) + Grid.Up(needed) + Grid.Up(problem.Shop.TableSaw.Kerf);
+        used[(segment.Pattern, segment.Lane, segment.Run)] = UsedIn(segment) + problem.Lengths.Up(needed) + problem.Lengths.Up(problem.Shop.TableSaw.Kerf);
     }
 
     private long UsedIn(Segment segment) => used.GetValueOrDefault((segment.Pattern, segment.Lane, segment.Run));

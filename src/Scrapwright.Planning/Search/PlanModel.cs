@@ -151,7 +151,7 @@ internal sealed partial class PlanModel
         return variable;
     }
 
-    /// <summary>Reads what a solution decided.</summary>
+    /// <summary>Reads what a solution decided. Levels are worked out anew: a point for looks need not be claimed by a solution that aims at something else.</summary>
     internal Placement Read(CpSolver solver)
     {
         var used = ImmutableArray.CreateBuilder<Segment>();
@@ -163,11 +163,12 @@ internal sealed partial class PlanModel
             }
         }
 
-        return new Placement(
+        var placement = new Placement(
             [.. made.Select(v => solver.BooleanValue(v))],
             [.. problem.Panels.Where(p => solver.BooleanValue(panels[p.Index])).Select(p => p.Index)],
             used.ToImmutable(),
-            [.. LevelOrder.Select(k => (k, solver.Value(levels[k])))]);
+            []);
+        return placement with { Values = PlacementValues.Of(problem, placement) };
     }
 
     private void AddSegments(SegmentOptions options)
@@ -208,12 +209,13 @@ internal sealed partial class PlanModel
     /// <summary>Segments and the kerfs between them fit into their clear stretch.</summary>
     private void SegmentsFitTheirRun()
     {
-        var kerf = Grid.Up(problem.Shop.TableSaw.Kerf);
+        var grid = problem.Lengths;
+        var kerf = grid.Up(problem.Shop.TableSaw.Kerf);
         foreach (var group in segments.GroupBy(s => (s.Segment.Pattern, s.Segment.Lane, s.Segment.Run)))
         {
-            var room = Grid.Down(problem.Patterns[group.Key.Pattern].Runs[group.Key.Run].Length) + kerf;
+            var room = grid.Down(problem.Patterns[group.Key.Pattern].Runs[group.Key.Run].Length) + kerf;
             var list = group.ToList();
-            model.Add(LinearExpr.WeightedSum(list.Select(s => s.Count).ToArray(), list.Select(s => s.Length + kerf).ToArray())
+            model.Add(LinearExpr.WeightedSum(list.Select(s => s.Count).ToArray(), list.Select(s => grid.Up(s.Option.Needed) + kerf).ToArray())
                 <= room * patterns[group.Key.Pattern]);
         }
     }
@@ -223,11 +225,11 @@ internal sealed partial class PlanModel
     {
         var strips = byPanel[panel.Index];
         var counts = strips.Select(s => s.Count).ToArray();
-        var perStrip = Grid.Up(panel.Needs.WidthPerStrip);
+        var perStrip = Grid.Hundredths.Up(panel.Needs.WidthPerStrip);
         model.Add(LinearExpr.WeightedSum(counts, strips.Select(s => s.Width - perStrip).ToArray())
-            >= Grid.Up(panel.Needs.WidthBase) * panels[panel.Index]);
+            >= Grid.Hundredths.Up(panel.Needs.WidthBase) * panels[panel.Index]);
         model.Add(LinearExpr.WeightedSum(counts, strips.Select(s => s.Width + 1).ToArray())
-            <= Grid.Down(panel.WidestRough) * panels[panel.Index]);
+            <= Grid.Hundredths.Down(panel.WidestRough) * panels[panel.Index]);
     }
 
     /// <summary>As many strips as the design wishes, none when the glue-up is not made.</summary>

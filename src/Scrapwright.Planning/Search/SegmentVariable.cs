@@ -16,9 +16,6 @@ internal sealed record SegmentVariable(SegmentOption Option, IntVar Count)
 
     internal long Wood => Option.Wood;
 
-    /// <summary>Length it needs, on the grid, rounded up.</summary>
-    internal long Length { get; } = Grid.Up(Option.Needed);
-
     /// <summary>Net width of its lane, on the grid, rounded down.</summary>
-    internal long Width { get; } = Grid.Down(Option.NetWidth);
+    internal long Width { get; } = Grid.Hundredths.Down(Option.NetWidth);
 }

@@ -18,8 +18,8 @@ public sealed class RodCuttingTests
     [Fact]
     public void Two_rods_do_where_first_fit_takes_three()
     {
-        // With an eighth of kerf 36 in hold 289 eighths: first fit decreasing fills 150 + 90, 120 + 80 + 80 and a third rod; two rods hold 150 + 57 + 80 and 120 + 90 + 77.
-        var uses = RodCutting.Cut(Pieces(150, 120, 90, 80, 77, 57), Shop(0));
+        // In eighths, each piece with its kerf, a rod holds 289: first fit decreasing fills 130 + 100, then 95 + 94 + 80, and needs a third for 79; 130 + 80 + 79 and 100 + 95 + 94 do with two.
+        var uses = RodCutting.Cut(Pieces(129, 99, 94, 93, 79, 78), Shop(0));
 
         Assert.Equal(2, uses.Length);
         Assert.All(uses, u => Assert.True(u.Bought));

@@ -1,1 +1,4 @@
-Console.WriteLine("scrapwright");
+using Scrapwright.Cli;
+using Scrapwright.Cli.Output;
+
+return await CommandLine.RunAsync(args, Terminal.OfThisProcess());

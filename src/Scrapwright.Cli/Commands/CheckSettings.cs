@@ -1,0 +1,4 @@
+namespace Scrapwright.Cli.Commands;
+
+/// <summary>What <c>scrapwright check</c> takes.</summary>
+internal sealed class CheckSettings : FolderArgument;

@@ -1,0 +1,47 @@
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Cli.Output;
+
+/// <summary>A plan, or why there is none, in plain lines.</summary>
+internal static class PlanText
+{
+    internal static IEnumerable<string> Lines(Plan plan)
+    {
+        var total = plan.Made.Length + plan.Unmade.Length;
+        yield return $"{plan.Request.Workshop}: {plan.Made.Length} of {total} {(total == 1 ? "gift" : "gifts")}, {Count(plan.GlueUps.Length, "glue-up")}, {Count(plan.Steps.Length, "step")}.";
+        foreach (var made in plan.Made)
+        {
+            var glueUps = plan.GlueUps.Where(glueUp => glueUp.Gift == made.Gift).Select(glueUp => glueUp.Id).ToArray();
+            yield return $"  {made.Gift}: {Count(made.Parts.Length, "part")}{(glueUps.Length == 0 ? "" : $" from {string.Join(", ", glueUps)}")}";
+        }
+
+        foreach (var line in Unmade(plan.Unmade, plan.Request.Shop)) yield return line;
+        yield return "How good it is:";
+        foreach (var level in plan.Levels) yield return $"  {LevelText.Title(level.Kind)}: {LevelText.Figure(level, plan)}, {LevelText.Verdict(level, plan)}";
+        if (plan.Shopping.IsEmpty) yield break;
+        yield return "To buy:";
+        foreach (var item in plan.Shopping) yield return $"  {Shopping(item, plan.Request.Shop)}";
+    }
+
+    internal static IEnumerable<string> Unmade(IReadOnlyCollection<UnmadeGift> unmade, Shop shop)
+    {
+        if (unmade.Count == 0) yield break;
+        yield return "Not made:";
+        foreach (var gift in unmade)
+        {
+            foreach (var reason in gift.Reasons) yield return $"  {gift.Gift}: {ReasonText.Write(reason, Style(shop))}";
+        }
+    }
+
+    internal static LengthStyle Style(Shop shop) => new() { Unit = shop.Unit, Denominator = shop.Denominator };
+
+    internal static string Count(int count, string what) => $"{count} {what}{(count == 1 ? "" : "s")}";
+
+    private static string Shopping(ShoppingItem item, Shop shop)
+    {
+        string[] sizes = [.. new[] { item.Size, item.Length }.Where(size => !size.IsZero).Select(size => LengthFormatter.Format(size, Style(shop)))];
+        return $"{item.Count} × {item.What}{(sizes.Length == 0 ? "" : " " + string.Join(" × ", sizes))} (for {item.Why})";
+    }
+}

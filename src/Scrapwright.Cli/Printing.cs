@@ -1,0 +1,36 @@
+using System.Text;
+using Scrapwright.Cli.Output;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Sheets;
+using Scrapwright.Core.Shops;
+using Scrapwright.Paper;
+
+namespace Scrapwright.Cli;
+
+/// <summary>Turns a plan into files.</summary>
+internal static class Printing
+{
+    /// <summary>The paper by its name, or the shop's own: Letter where it measures in inches, A4 where in millimetres.</summary>
+    internal static PaperSize Paper(string? name, Shop shop) => name?.ToUpperInvariant() switch
+    {
+        "LETTER" => PaperSize.Letter,
+        "A4" => PaperSize.A4,
+        _ => shop.Unit == LengthUnit.Inch ? PaperSize.Letter : PaperSize.A4,
+    };
+
+    internal static void AddPlan(NewFiles files, string path, Plan plan) =>
+        files.Add(path, stream => stream.Write(Encoding.UTF8.GetBytes(PlanJson.Write(plan) + "\n")));
+
+    internal static void AddSheets(NewFiles files, string path, Plan plan, PaperSize paper) =>
+        files.Add(path, stream => PdfWriter.Write(BenchSheets.For(plan, paper), stream));
+
+    /// <summary>Labels for the strips; false and no file when the plan has no glue-up.</summary>
+    internal static bool AddLabels(NewFiles files, string path, Plan plan, PaperSize paper)
+    {
+        var sheets = StripLabels.For(plan, paper);
+        if (sheets.IsEmpty) return false;
+        files.Add(path, stream => PdfWriter.Write(sheets, stream));
+        return true;
+    }
+}

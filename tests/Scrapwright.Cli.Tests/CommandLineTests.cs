@@ -92,6 +92,15 @@ public sealed class CommandLineTests
     }
 
     [Fact]
+    public async Task A_guess_in_an_entry_line_is_said()
+    {
+        var ran = await Program.RunAsync("entry", "walnutt 14 x 2 x 1");
+
+        Assert.Equal(0, ran.Code);
+        Assert.StartsWith("line 1: took “walnutt” for ", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Serve_says_when_it_cannot_listen()
     {
         using var workshop = new Workshop();

@@ -18,8 +18,14 @@ internal sealed class EntryCommand(Terminal terminal) : Command<EntrySettings>
         if ((settings.Line ?? ReadInput()) is not { } text) return Refusal.Write(terminal, "the standard input", "more than 4 MB", "entry lines");
         var outcome = EntryLines.Parse(text, unit, []);
         if (!outcome.Lines.IsEmpty) terminal.Out.Write(PileFile.Write(outcome.Lines.Select(line => line.Outcome.Offcut), unit));
+        var lines = text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n');
         foreach (var line in outcome.Lines)
         {
+            foreach (var guess in line.Outcome.Readings.Where(reading => reading.Guessed))
+            {
+                terminal.Error.WriteLine($"line {line.Line}: took “{lines[line.Line - 1].Substring(guess.Start, guess.Length)}” for {guess.Text}");
+            }
+
             foreach (var doubt in line.Outcome.Doubts) terminal.Error.WriteLine($"line {line.Line}: {doubt.Question}");
         }
 

@@ -34,5 +34,8 @@ internal static class ExitCodes
 
     internal static int Of(EntryLinesOutcome outcome) => outcome is EntryLinesOutcome.AllUnderstood ? Done : BadInput;
 
+    /// <param name="code">What the web program says: 0 when it was ended, anything else when it could not start.</param>
+    internal static int OfServing(int code) => code == 0 ? Done : BadInput;
+
     internal static int Of(IReadOnlyCollection<FileProblem> problems) => problems.Count == 0 ? Done : BadInput;
 }

@@ -47,8 +47,6 @@ public static class WebApp
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         // The handler of RefusingFaults logs what matters; the middleware would log it a second time.
         builder.Logging.AddFilter("Microsoft.AspNetCore.Diagnostics.ExceptionHandlerMiddleware", LogLevel.None);
-        // A start that fails is told in one sentence by the program that started it.
-        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(5));
         builder.Services.AddSingleton(_ => TimeProvider.System);
         builder.Services.AddSingleton<MakePlan>((request, limits, progress, cancellationToken) => Planner.PlanAsync(request, limits, progress, cancellationToken));

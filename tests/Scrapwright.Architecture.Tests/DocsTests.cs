@@ -34,7 +34,7 @@ public sealed partial class DocsTests
             .Where(link => link.To.Length > 0 && !link.To.Contains("://", StringComparison.Ordinal))).ToArray();
 
         Assert.NotEmpty(links);
-        Assert.Empty(links.Where(link => !Path.Exists(Path.Combine(Repository.Root, Path.GetDirectoryName(link.File)!, link.To))));
+        Assert.DoesNotContain(links, link => !Path.Exists(Path.Combine(Repository.Root, Path.GetDirectoryName(link.File)!, link.To)));
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed partial class DocsTests
     {
         var readme = Repository.Text("README.md");
 
-        Assert.Empty(Files.Where(file => file.StartsWith("docs/guide/", StringComparison.Ordinal) && !readme.Contains($"({file})", StringComparison.Ordinal)));
+        Assert.DoesNotContain(Files, file => file.StartsWith("docs/guide/", StringComparison.Ordinal) && !readme.Contains($"({file})", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -18,7 +18,7 @@ public sealed class TypeTests
 
     private static readonly string[] Units =
     [
-        "Picometres", "Micrometres", "Millimetres", "Metres", "Mm", "Inches", "Percent", "PerPercent", "PerMille", "Celsius", "KgPerM3", "Degrees", "Minutes", "Seconds", "Hours", "Points",
+        "Picometres", "Micrometres", "Millimetres", "Metres", "Mm", "Inches", "Percent", "PerPercent", "PerMille", "Celsius", "KgPerM3", "Degrees", "Minutes", "Seconds", "Hours", "Points", "Pt",
     ];
 
     private static readonly Type[] PublicTypes = [.. Projects.Assemblies.Values.SelectMany(assembly => assembly.GetExportedTypes()).Where(IsWritten)];

@@ -30,9 +30,10 @@ internal static class LevelText
     internal static string Verdict(Level level, Plan plan)
     {
         if (level.IsProven) return level.Maximise ? "the most there can be" : "the least there can be";
+        if (!level.Maximise && level.Bound <= 0) return "no bound was found in the time given";
         return level.Kind switch
         {
-            LevelKind.GiftsMade => $"gap {Percent(level)}",
+            LevelKind.GiftsMade => $"not proven to be the most; weighted by priority, gap {Percent(level)}",
             LevelKind.Looks => $"at most {level.Bound} can be had, gap {Percent(level)}",
             LevelKind.WoodUsed => $"at least {Wood(level.Bound, plan)} is needed, gap {Percent(level)}",
             _ => $"at least {level.Bound} needed, gap {Percent(level)}",

@@ -124,7 +124,8 @@ public sealed class PlanCommandTests(ExamplePlan example) : IClassFixture<Exampl
     // The same as Ctrl+C, which a process without a terminal cannot be sent by key.
     private static void Stop(Process process)
     {
-        using var kill = Process.Start("kill", ["-TERM", $"{process.Id}"]);
+        // The shell's own kill: a small machine has no program of that name.
+        using var kill = Process.Start("sh", ["-c", $"kill -TERM {process.Id}"]);
         kill.WaitForExit();
     }
 }

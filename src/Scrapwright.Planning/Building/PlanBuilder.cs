@@ -61,7 +61,7 @@ internal sealed partial class PlanBuilder
         MakeRods();
         AddMillingSteps();
         var gifts = problem.Gifts.Where(g => placement.Made[g.Index]).ToList();
-        foreach (var gift in gifts.OrderBy(g => g.Gift.Priority).ThenBy(g => g.Gift.Due ?? DateOnly.MaxValue).ThenBy(g => g.Index))
+        foreach (var gift in GiftsInWorkingOrder())
         {
             AddAssembly(gift);
         }
@@ -109,7 +109,7 @@ internal sealed partial class PlanBuilder
     private void MakeRods()
     {
         var pieces = new List<RodPiece>();
-        foreach (var gift in problem.Gifts.Where(g => placement.Made[g.Index]))
+        foreach (var gift in GiftsInWorkingOrder())
         {
             foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Rod))
             {
@@ -127,6 +127,10 @@ internal sealed partial class PlanBuilder
 
         rods = RodCutting.Cut([.. pieces], shop);
     }
+
+    /// <summary>By priority, then by date, then as listed.</summary>
+    private IEnumerable<GiftDemand> GiftsInWorkingOrder() => problem.Gifts.Where(g => placement.Made[g.Index])
+        .OrderBy(g => g.Gift.Priority).ThenBy(g => g.Gift.Due ?? DateOnly.MaxValue).ThenBy(g => g.Index);
 
     private static string PartId(GiftDemand gift, Part part, int copy) => $"{gift.Gift.Label}-{part.Key}{copy}";
 

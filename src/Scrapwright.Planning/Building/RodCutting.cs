@@ -12,6 +12,7 @@ internal static class RodCutting
 {
     private const string DefaultSpecies = "paper-birch";
 
+    /// <summary>The rods to cut; the pieces of each in the order given, which is the order in which they are cut.</summary>
     internal static ImmutableArray<RodUse> Cut(ImmutableArray<RodPiece> pieces, Shop shop)
     {
         var uses = ImmutableArray.CreateBuilder<RodUse>();
@@ -23,7 +24,7 @@ internal static class RodCutting
                 var left = stock.Length - Length.Sum(cut.Select(p => p.Length)) - (kerf * cut.Count);
                 uses.Add(new RodUse(
                     $"R{uses.Count + 1}", stock.Species, stock.Diameter, stock.Length, bought,
-                    [.. cut.Select(p => p.Id)], Length.Max(Length.Zero, left)));
+                    [.. cut.OrderBy(pieces.IndexOf).Select(p => p.Id)], Length.Max(Length.Zero, left)));
             }
         }
 

@@ -36,7 +36,7 @@ public static class LevelWords
         return level.Kind switch
         {
             LevelKind.WoodUsed => $"within {Percent(level)} of the best possible; at least {Wood(level.Bound, unit)} is needed",
-            LevelKind.ClampLoads => $"at least {level.Bound} needed",
+            LevelKind.ClampLoads => level.Bound > 0 ? $"at least {level.Bound} needed" : "whether fewer would do is not known",
             LevelKind.Looks => $"at most {level.Bound} possible",
             _ => $"within {Percent(level)} of the best possible",
         };

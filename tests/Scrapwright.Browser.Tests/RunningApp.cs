@@ -38,13 +38,14 @@ internal sealed partial class RunningApp : IAsyncDisposable
             if (AddressPattern().Match(line) is { Success: true } match)
             {
                 // Read on, so that a full pipe never stops the program.
-                process.BeginOutputReadLine();
-                process.BeginErrorReadLine();
+                _ = process.StandardOutput.BaseStream.CopyToAsync(Stream.Null, CancellationToken.None);
+                _ = process.StandardError.BaseStream.CopyToAsync(Stream.Null, CancellationToken.None);
                 return new RunningApp(process, data, new Uri(match.Value));
             }
         }
 
-        throw new InvalidOperationException($"The program ended before it listened: {string.Join('\n', said)}{await process.StandardError.ReadToEndAsync(patience.Token)}");
+        process.Dispose();
+        throw new InvalidOperationException($"The program ended before it listened: {string.Join('\n', said)}");
     }
 
     /// <inheritdoc/>

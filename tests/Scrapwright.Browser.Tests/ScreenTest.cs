@@ -21,6 +21,7 @@ public abstract class ScreenTest : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         app = await RunningApp.StartAsync();
+        Assertions.SetDefaultExpectTimeout(20_000);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium.Path, Args = Chromium.Arguments });
     }

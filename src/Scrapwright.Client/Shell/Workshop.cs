@@ -73,21 +73,21 @@ public sealed class Workshop(Server server)
 
     /// <summary>Adds an offcut; an empty label takes the next free one.</summary>
     public async Task<Answer<OffcutRow>> AddAsync(OffcutEntry entry) =>
-        await KeepAsync(await server.PostAsync<OffcutRow>(ApiRoutes.Offcuts, entry), row => Pile = Pile.Add(row));
+        Keep(await server.PostAsync<OffcutRow>(ApiRoutes.Offcuts, entry), row => Pile = Pile.Add(row));
 
     /// <summary>Adds many lines; those not understood come back.</summary>
     public async Task<Answer<PasteResult>> PasteAsync(PasteRequest lines) =>
-        await KeepAsync(await server.PostAsync<PasteResult>(ApiRoutes.OffcutsPaste, lines), result => Pile = Pile.AddRange(result.Added));
+        Keep(await server.PostAsync<PasteResult>(ApiRoutes.OffcutsPaste, lines), result => Pile = Pile.AddRange(result.Added));
 
     /// <summary>Changes an offcut.</summary>
     public async Task<Answer<OffcutRow>> ChangeAsync(long id, OffcutEntry entry) =>
-        await KeepAsync(
+        Keep(
             await server.PutAsync<OffcutRow>(ApiRoutes.Offcut(id), entry),
             row => Pile = [.. Pile.Select(old => old.Id == id ? row : old)]);
 
     /// <summary>Deletes an offcut.</summary>
     public async Task<Answer<bool>> DeleteOffcutAsync(long id) =>
-        await KeepAsync(await server.DeleteAsync(ApiRoutes.Offcut(id)), _ => Pile = Pile.RemoveAll(row => row.Id == id));
+        Keep(await server.DeleteAsync(ApiRoutes.Offcut(id)), _ => Pile = Pile.RemoveAll(row => row.Id == id));
 
     /// <summary>Brings a deleted offcut back to its old place.</summary>
     public async Task<Answer<OffcutRow>> RestoreOffcutAsync(long id)
@@ -99,22 +99,22 @@ public sealed class Workshop(Server server)
             Pile = all.Value;
         }
 
-        return await KeepAsync(answer, row => Pile = Pile.Any(r => r.Id == row.Id) ? Pile : Pile.Add(row));
+        return Keep(answer, row => Pile = Pile.Any(r => r.Id == row.Id) ? Pile : Pile.Add(row));
     }
 
     /// <summary>Adds a gift.</summary>
     public async Task<Answer<GiftRow>> AddAsync(Gift gift) =>
-        await KeepAsync(await server.PostAsync<GiftRow>(ApiRoutes.Gifts, gift), row => Gifts = Gifts.Add(row));
+        Keep(await server.PostAsync<GiftRow>(ApiRoutes.Gifts, gift), row => Gifts = Gifts.Add(row));
 
     /// <summary>Changes a gift.</summary>
     public async Task<Answer<GiftRow>> ChangeAsync(long id, Gift gift) =>
-        await KeepAsync(
+        Keep(
             await server.PutAsync<GiftRow>(ApiRoutes.Gift(id), gift),
             row => Gifts = [.. Gifts.Select(old => old.Id == id ? row : old)]);
 
     /// <summary>Deletes a gift.</summary>
     public async Task<Answer<bool>> DeleteGiftAsync(long id) =>
-        await KeepAsync(await server.DeleteAsync(ApiRoutes.Gift(id)), _ => Gifts = Gifts.RemoveAll(row => row.Id == id));
+        Keep(await server.DeleteAsync(ApiRoutes.Gift(id)), _ => Gifts = Gifts.RemoveAll(row => row.Id == id));
 
     /// <summary>Brings a deleted gift back to its old place.</summary>
     public async Task<Answer<GiftRow>> RestoreGiftAsync(long id)
@@ -126,12 +126,12 @@ public sealed class Workshop(Server server)
             Gifts = all.Value;
         }
 
-        return await KeepAsync(answer, row => Gifts = Gifts.Any(r => r.Id == row.Id) ? Gifts : Gifts.Add(row));
+        return Keep(answer, row => Gifts = Gifts.Any(r => r.Id == row.Id) ? Gifts : Gifts.Add(row));
     }
 
     /// <summary>Replaces the shop.</summary>
     public async Task<Answer<Shop>> ChangeAsync(Shop shop) =>
-        await KeepAsync(await server.PutAsync<Shop>(ApiRoutes.Shop, shop), kept => Shop = kept);
+        Keep(await server.PutAsync<Shop>(ApiRoutes.Shop, shop), kept => Shop = kept);
 
     /// <summary>Opens the example workshop in place of an empty one.</summary>
     public async Task<Answer<WorkshopSummary>> OpenExampleAsync()
@@ -153,13 +153,15 @@ public sealed class Workshop(Server server)
         return answer;
     }
 
-    private async Task<Answer<T>> KeepAsync<T>(Answer<T> answer, Action<T> keep)
+    private Answer<T> Keep<T>(Answer<T> answer, Action<T> keep)
     {
         if (answer is Answer<T>.Given given)
         {
             keep(given.Value);
             Changed?.Invoke();
-            await RefreshSummaryAsync();
+
+            // The figures follow in their own time: what was done, and its undo, must not wait for them.
+            _ = RefreshSummaryAsync();
         }
 
         return answer;

@@ -11,11 +11,21 @@ public static class Snapshot
     public static void Match(string area, string name, string extension, string text, [CallerFilePath] string caller = "")
     {
         var folder = Path.Combine(Path.GetDirectoryName(Root())!, "Snapshots", area);
-        var verified = Path.Combine(folder, $"{name}.verified.{extension}");
-        var received = Path.Combine(folder, $"{name}.received.{extension}");
+        Compare(Path.Combine(folder, $"{name}.verified.{extension}"), Path.Combine(folder, $"{name}.received.{extension}"), text, caller);
+    }
+
+    /// <summary>The same for a file of the repository, its path from the root: a picture in the docs that must not age.</summary>
+    public static void MatchFile(string path, string text, [CallerFilePath] string caller = "")
+    {
+        var verified = Path.Combine(Path.GetDirectoryName(Root())!, "..", "..", path);
+        Compare(verified, Path.ChangeExtension(verified, ".received" + Path.GetExtension(path)), text, caller);
+    }
+
+    private static void Compare(string verified, string received, string text, string caller)
+    {
         if (Environment.GetEnvironmentVariable("SCRAPWRIGHT_ACCEPT") == "1")
         {
-            Directory.CreateDirectory(folder);
+            Directory.CreateDirectory(Path.GetDirectoryName(verified)!);
             File.WriteAllText(verified, text);
             File.Delete(received);
             return;
@@ -29,7 +39,7 @@ public static class Snapshot
         }
 
         File.WriteAllText(received, text);
-        Assert.Fail($"{name} differs from its snapshot: compare {received} with {verified}.");
+        Assert.Fail($"It differs from its snapshot: compare {received} with {verified}.");
     }
 
     private static string Root([CallerFilePath] string here = "") => here;

@@ -27,7 +27,7 @@ internal static class GlueUpBlocks
         var sum = new ResawDecision(piece.Thickness, layers, work.Kerf, facts.Shop.Allowances.ResawCleanUp.Mean, target);
         var kerfs = layers == 2 ? sizes.Of(sum.Kerf) : $"{layers - 1} × {sizes.Of(sum.Kerf)}";
         return Block.Paragraph(
-            $"{work.In[0]}: ({sizes.Of(sum.Start)} − {kerfs} kerf) ÷ {layers} − {sizes.Of(sum.CleanUp)} clean-up = {sizes.Of(sum.Layer)} {(sum.Works ? "≥" : "<")} {sizes.Of(target)}",
+            $"{work.In[0]}: ({sizes.Of(sum.Start)} − {kerfs} kerf) ÷ {layers} − {sizes.Of(sum.CleanUp)} clean-up = {sizes.Of(sum.Layer)} {(sum.Works ? "≥" : "<")} {sizes.About(target)}",
             width, 11, true);
     }
 
@@ -38,7 +38,7 @@ internal static class GlueUpBlocks
         {
             $"for {glueUp.Gift}", $"{OverviewPages.Count(glueUp.ClampsNeeded, "clamp")}",
             $"holds its size {PlanWords.Chance(glueUp.ChancePerMille)}",
-            $"{OverviewPages.Count(glueUp.Blanks * glueUp.Layers, "blank")}" + (glueUp.Layers > 1 ? $" in {glueUp.Layers} layers" : ""),
+            OverviewPages.Count(glueUp.Blanks, "blank") + (glueUp.Layers > 1 ? $" × {glueUp.Layers} layers" : ""),
         };
         double x = 0;
         foreach (var task in new[] { "dry run", "glue on", "scraped" })
@@ -47,8 +47,8 @@ internal static class GlueUpBlocks
             x = pen.Text(x + 6, 4.3, task, 10).RightMm + 5;
         }
 
-        pen.Text(width, 4.3, Typesetting.Shorten(string.Join(" · ", texts), 10, true, width - x), 10, true, Side.Right);
-        return new(8, pen.Marks) { WithNext = true };
+        pen.Text(0, 10.4, Typesetting.Shorten(string.Join(" · ", texts), 10, true, width), 10, true);
+        return new(14, pen.Marks) { WithNext = true };
     }
 
     private static Block Ladders(PlanFacts facts, GlueUp glueUp, double width)

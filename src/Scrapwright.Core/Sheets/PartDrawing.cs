@@ -10,7 +10,7 @@ namespace Scrapwright.Core.Sheets;
 /// </summary>
 public static class PartDrawing
 {
-    private const double TierMm = 6.2;
+    private const double TierMm = 7;
     private const double TextPt = 10;
 
     /// <summary>True when the part has something to lay out.</summary>

@@ -21,7 +21,9 @@ internal sealed class Sizes
     internal string UnitWord => Unit == LengthUnit.Inch ? "in" : "mm";
 
     /// <summary>A number to set or check, with its unit; ≈ where the rule has no such mark.</summary>
-    internal string Of(Length length) => Tied(LengthFormatter.Format(length, style));
+    /// <remarks>A clearance finer than the rule's first mark would read as nothing, so it is shown in millimetres.</remarks>
+    internal string Of(Length length) =>
+        Tied(LengthFormatter.Format(length, length.IsPositive && IsBelowTheFirstMark(length) ? LengthStyle.Millimetres with { Decimals = 2 } : style));
 
     /// <summary>A size to recognise something by, with its unit, to the nearest mark.</summary>
     internal string About(Length length) => Tied(LengthFormatter.Format(length, plain));
@@ -32,6 +34,9 @@ internal sealed class Sizes
     /// <summary>Length × width × thickness with the unit once.</summary>
     internal string Box(Length length, Length width, Length thickness) =>
         $"{Number(length)}{Typesetting.Tie}× {Number(width)}{Typesetting.Tie}× {About(thickness)}";
+
+    private bool IsBelowTheFirstMark(Length length) =>
+        length * 2 < (Unit == LengthUnit.Inch ? Length.FromInches(1, style.Denominator) : Length.FromMicrometres(100));
 
     private static string Tied(string text) => text.Replace(' ', Typesetting.Tie);
 }

@@ -19,7 +19,7 @@ internal sealed class Table
     internal static ImmutableArray<Column> Fit(double widthMm, int spare, params ImmutableArray<Column> columns) =>
         columns.SetItem(spare, columns[spare] with { WidthMm = columns[spare].WidthMm + widthMm - columns.Sum(c => c.WidthMm) });
 
-    internal void Row(ImmutableArray<Cell> cells, double leastMm = 6, string note = "", bool rule = true)
+    internal void Row(ImmutableArray<Cell> cells, double leastMm = 6, string note = "", bool rule = true, bool withNext = false)
     {
         var heights = cells.Zip(columns, HeightMm).ToArray();
         var height = Math.Max(leastMm, heights.Max() + 1.6);
@@ -34,12 +34,12 @@ internal sealed class Table
         if (note.Length > 0)
         {
             var left = columns[0].WidthMm;
-            pen.Warning(left, height - 0.6, 3.6);
-            height += pen.Paragraph(left + 5, height - 0.8, WidthMm - left - 5, note, 9, bold: true) + 0.8;
+            pen.Warning(left, height + 0.2, 3.6);
+            height += pen.Paragraph(left + 5, height, WidthMm - left - 5, note, 9, bold: true) + 1.2;
         }
 
         if (rule) pen.Line(0, height, WidthMm, height, Ink.Thin);
-        rows.Add(new(height, pen.Marks));
+        rows.Add(new(height, pen.Marks) { WithNext = withNext });
     }
 
     internal IReadOnlyList<Block> Blocks()
@@ -69,7 +69,7 @@ internal sealed class Table
     {
         CellKind.TickBox => 4.5,
         CellKind.PencilBox => 6.2,
-        CellKind.Swatch => Math.Max(4, LinesOf(cell, column.WidthMm - SwatchMm - GapMm) * Pen.LineMm(cell.SizePt)),
+        CellKind.Swatch => Math.Max(4, LinesOf(cell with { Text = PlanFacts.SpeciesName(cell.Text) }, column.WidthMm - SwatchMm - GapMm) * Pen.LineMm(cell.SizePt)),
         _ => LinesOf(cell, column.WidthMm - GapMm) * Pen.LineMm(cell.SizePt),
     };
 

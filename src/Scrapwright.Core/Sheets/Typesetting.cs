@@ -48,7 +48,7 @@ internal static partial class Typesetting
         var line = new StringBuilder();
         var space = FontAdvances.WidthMm(" ", sizePt, bold);
         double used = 0;
-        foreach (var word in Clean(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(w => Pieces(w, sizePt, bold, widthMm)))
+        foreach (var word in NumberAndUnit().Replace(Clean(text), Tie.ToString()).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(w => Pieces(w, sizePt, bold, widthMm)))
         {
             // Word by word is never less than the whole line: the space before a fraction is set narrower than this one.
             var width = WidthMm(word, sizePt, bold);
@@ -114,6 +114,10 @@ internal static partial class Typesetting
             clean.Append(Rune.IsControl(rune) ? " " : rune.Value is 0xfffe or 0xffff ? "\ufffd" : rune.ToString());
         return clean.ToString();
     }
+
+    // The space inside 1 3/8 in, 3 ½ in, 9 mm.
+    [GeneratedRegex(@"(?<=\d) (?=\d+/\d|[¼½¾])|(?<=[\d¼½¾]) (?=(?:in|mm|ft|h|min)\b)")]
+    private static partial Regex NumberAndUnit();
 
     [GeneratedRegex(@"(?<![\w/.])(?:(?<whole>\d+)[ \u00a0])?(?<over>\d{1,3})/(?<under>2|4|8|16|32|64|128)(?![\w/])")]
     private static partial Regex Fraction();

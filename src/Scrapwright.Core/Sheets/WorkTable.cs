@@ -9,7 +9,8 @@ internal static class WorkTable
 {
     internal static IReadOnlyList<Block> Blocks(PlanFacts facts, Step step, bool showSetting, double width)
     {
-        var settings = showSetting && step.Works.Any(w => w.Setting.IsPositive);
+        // Ripping, the fence is set to each width in turn: the width itself is the number to set.
+        var settings = showSetting && step.Operation is not (Operation.Rip or Operation.RoughRip) && step.Works.Any(w => w.Setting.IsPositive);
         var table = settings
             ? new Table(facts.Hatches, Table.Fit(width, 1, new Column("", 7), new("Piece", 30), new("Wood", 36), new("Now", 46),
                 new(Capital(StationPages.SettingWord(step.Operation)), 28, true), new(Axis(step.Operation), 26, true), new("Reading", 24)))
@@ -34,11 +35,11 @@ internal static class WorkTable
 
         table.Row(
             settings
-                ? [Cell.Tick, new(string.Join(" + ", work.In), 12, true), Swatch(facts, now), new(nowText, 9), Cell.None, Cell.None, Cell.None]
+                ? [Cell.Tick, new(string.Join(" + ", work.In), 12, true), Swatch(facts, now), new(nowText, 9), Setting(facts, work), Cell.None, Cell.None]
                 : [Cell.Tick, new(string.Join(" + ", work.In), 12, true), Swatch(facts, now), new(nowText, 9), Cell.None, Cell.None],
-            7, note, rule: false);
+            7, note, rule: false, withNext: true);
         for (var i = 0; i < work.Out.Length; i++)
-            table.Row(Row(facts, step, work, work.Out[i], $"gives {work.Out[i].Id}", Cell.None, "", settings), 8.4, rule: i == work.Out.Length - 1);
+            table.Row(OutRow(facts, step, work.Out[i], settings), 7.2, rule: i == work.Out.Length - 1);
     }
 
     private static System.Collections.Immutable.ImmutableArray<Cell> Row(
@@ -49,8 +50,20 @@ internal static class WorkTable
         var id = new Cell(name, 12, true);
         var wood = Swatch(facts, piece);
         return settings
-            ? [tick, id, wood, new(now, 9), new(work.Setting.IsPositive ? facts.Sizes.Of(work.Setting) : "", 15, true), new(to, 11), Cell.Pencil]
+            ? [tick, id, wood, new(now, 9), Setting(facts, work), new(to, 11), Cell.Pencil]
             : [tick, id, wood, new(now, 9), new(to, 15, true), Cell.Pencil];
+    }
+
+    private static Cell Setting(PlanFacts facts, Work work) => new(work.Setting.IsPositive ? facts.Sizes.Of(work.Setting) : "", 15, true);
+
+    // What comes off the saw: name and size; its wood and the setting stand in the line of the piece that is cut.
+    private static System.Collections.Immutable.ImmutableArray<Cell> OutRow(PlanFacts facts, Step step, Piece piece, bool settings)
+    {
+        var size = new Cell(SizeOf(step.Operation, piece) is { } length ? facts.Sizes.Of(length) : "", 13, true);
+        var name = new Cell($"–{Typesetting.Tie}{piece.Id}", 11, true);
+        return settings
+            ? [Cell.None, name, Cell.None, Cell.None, Cell.None, size, Cell.Pencil]
+            : [Cell.None, name, Cell.None, Cell.None, size, Cell.Pencil];
     }
 
     private static Cell Swatch(PlanFacts facts, Piece? piece) => facts.Species(piece) switch
@@ -71,7 +84,8 @@ internal static class WorkTable
 
     private static string Axis(Operation operation) => operation switch
     {
-        Operation.EdgeJoint or Operation.Rip or Operation.RoughRip or Operation.TrimWidth => "Width then",
+        Operation.Rip or Operation.RoughRip => "Fence = width",
+        Operation.EdgeJoint or Operation.TrimWidth => "Width then",
         Operation.RoughCrosscut or Operation.CrosscutStrips or Operation.CrosscutBlanks or Operation.CutRods => "Length then",
         Operation.GlueUp or Operation.Drill or Operation.CutLaps or Operation.CutMitres or Operation.TreatEdges or Operation.DryFit
             or Operation.Assemble or Operation.Finish => "",

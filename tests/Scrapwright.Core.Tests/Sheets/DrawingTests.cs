@@ -41,6 +41,14 @@ public sealed class DrawingTests
     }
 
     [Fact]
+    public void Picture_in_the_readme_is_the_sheet_as_it_is_drawn_now()
+    {
+        var (plan, designs) = SamplePlan.Build(new Shop());
+
+        Snapshot.MatchFile(Path.Combine("docs", "pictures", "bench-sheet.svg"), SvgWriter.Write(BenchSheets.For(plan, designs, PaperSize.Letter).First(s => s.Title == "Clamps")));
+    }
+
+    [Fact]
     public void Every_strip_is_drawn_with_its_label_and_width_in_order_from_the_bottom()
     {
         var (plan, _) = SamplePlan.Build(new Shop());

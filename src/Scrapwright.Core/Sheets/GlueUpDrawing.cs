@@ -9,6 +9,7 @@ public static class GlueUpDrawing
 {
     private const double LabelPt = 12;
     private const double RowMm = 5.6;
+    private const double PlateMm = 4.8;
 
     // Narrower than this (a phone) there is no room for the upright dimension and the names of the woods.
     private const double NarrowMm = 120;
@@ -38,7 +39,7 @@ public static class GlueUpDrawing
         var columns = Columns(strips, texts, widthMm);
         // Where every strip is wide enough on paper its label stands on it, as on the wood; otherwise beside it.
         var scale = DrawingScale.Fit(longest, panel, widthMm - leftMm, heightMm);
-        var inside = strips.All(s => s.Width.Millimetres / scale >= RowMm && s.Length.Millimetres / scale >= columns.Sum() + 16);
+        var inside = strips.All(s => s.Width.Millimetres / scale >= PlateMm && s.Length.Millimetres / scale >= columns.Sum() + 16);
         if (!inside) scale = DrawingScale.Fit(longest, panel, widthMm - leftMm - columns.Sum() - 16, heightMm);
         var wood = new WoodFill(look, facts.Hatches);
         var pen = new Pen();
@@ -109,7 +110,7 @@ public static class GlueUpDrawing
     private static void Label(
         Pen pen, Strip strip, (string Place, string Width, string Wood) text, double[] columns, double xMm, double rowMm, string? plate, string colour)
     {
-        if (plate is not null) pen.Box(new(xMm - 0.5, rowMm - 2.3, columns.Sum() + 2, 4.6), null, plate);
+        if (plate is not null) pen.Box(new(xMm - 0.5, rowMm - (PlateMm / 2) + 0.1, columns.Sum() + 2, PlateMm - 0.2), null, plate);
         double Foot(double sizePt) => rowMm + (FontAdvances.CapitalMm(sizePt) / 2);
         pen.Text(xMm + columns[0] - 2, Foot(9), text.Place, 9, false, Side.Right, colour);
         pen.Text(xMm + columns[0], Foot(LabelPt), Typesetting.Shorten(strip.Piece, LabelPt, true, columns[1] - 1), LabelPt, true, Side.Left, colour);

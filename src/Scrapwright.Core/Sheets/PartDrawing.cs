@@ -62,7 +62,7 @@ public static class PartDrawing
         }
 
         Dimension.Upright(pen, frame.TopMm, frame.BottomMm, x, frame.RightMm, sizes.Of(high), TextPt);
-        y += 2;
+        y += 3.2;
         foreach (var line in Notes(part, sizes))
         {
             y += pen.Paragraph(left, y, widthMm - left, line, TextPt) + 0.4;

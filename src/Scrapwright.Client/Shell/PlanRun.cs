@@ -11,7 +11,7 @@ public sealed class PlanRun(Server server, BrowserDoor browser, Workshop worksho
 {
     private DotNetObjectReference<PlanRun>? self;
     private int stream;
-    private (long Run, int Plans) seen = (-1, -1);
+    private long seen = -1;
 
     /// <summary>Told when the run or the plan changes.</summary>
     public event Action? Changed;
@@ -23,7 +23,7 @@ public sealed class PlanRun(Server server, BrowserDoor browser, Workshop worksho
     public Plan? Plan { get; private set; }
 
     /// <summary>True when the workshop has changed since the plan was made.</summary>
-    public bool IsStale { get; private set; }
+    public bool IsStale => Plan is not null && workshop.Summary.PlanIsStale;
 
     /// <summary>True once the server has been asked for the plan.</summary>
     public bool IsLoaded { get; private set; }
@@ -45,7 +45,10 @@ public sealed class PlanRun(Server server, BrowserDoor browser, Workshop worksho
             stream = await browser.OpenEventsAsync(ApiRoutes.CurrentRunEvents, ApiRoutes.StatusEvent, self);
         }
 
-        await FetchPlanAsync();
+        if (!IsLoaded)
+        {
+            await FetchPlanAsync();
+        }
     }
 
     /// <summary>Starts a run.</summary>
@@ -77,10 +80,12 @@ public sealed class PlanRun(Server server, BrowserDoor browser, Workshop worksho
 
         var ended = Status.State == RunState.Running && status.State != RunState.Running;
         Take(status);
-        var isNewPlan = status.HasPlan && seen != (status.Run, status.Plans);
-        seen = (status.Run, status.Plans);
+
+        // The first plan of a run is shown at once and the last at its end: a phone reads a plan slower than the search finds better ones.
+        var isFirstPlan = status.HasPlan && seen != status.Run;
+        seen = status.HasPlan ? status.Run : seen;
         Changed?.Invoke();
-        if (isNewPlan || ended)
+        if (isFirstPlan || ended)
         {
             await FetchPlanAsync();
             await workshop.RefreshSummaryAsync();
@@ -101,9 +106,9 @@ public sealed class PlanRun(Server server, BrowserDoor browser, Workshop worksho
     /// <summary>Reads the plan again.</summary>
     public async Task FetchPlanAsync()
     {
-        if (await server.GetPlanAsync() is Answer<(Plan Plan, bool IsStale)?>.Given given)
+        if (await server.GetAsync<Plan?>(ApiRoutes.Plan) is Answer<Plan?>.Given given)
         {
-            (Plan, IsStale) = (given.Value?.Plan, given.Value?.IsStale ?? false);
+            Plan = given.Value;
             IsLoaded = true;
         }
 

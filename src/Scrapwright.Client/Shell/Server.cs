@@ -30,25 +30,10 @@ public sealed class Server(HttpClient http)
     /// <summary>POST of any content.</summary>
     public Task<Answer<T>> SendAsync<T>(string address, HttpContent content) => AskAsync<T>(HttpMethod.Post, address, content);
 
-    /// <summary>GET of the plan with the header that tells whether it is stale; null when there is none.</summary>
-    public async Task<Answer<(Plan Plan, bool IsStale)?>> GetPlanAsync()
-    {
-        var isStale = false;
-        var answer = await AskAsync<Plan?>(HttpMethod.Get, ApiRoutes.Plan, null, response =>
-            isStale = response.Headers.TryGetValues(ApiRoutes.StaleHeader, out var values) && values.Contains("true"));
-        return answer switch
-        {
-            Answer<Plan?>.Given { Value: null } => new Answer<(Plan Plan, bool IsStale)?>.Given(null),
-            Answer<Plan?>.Given given => new Answer<(Plan Plan, bool IsStale)?>.Given((given.Value, isStale)),
-            Answer<Plan?>.Refused refused => new Answer<(Plan Plan, bool IsStale)?>.Refused(refused.Why),
-            _ => new Answer<(Plan Plan, bool IsStale)?>.Unreachable(),
-        };
-    }
-
     private static JsonContent? Json(object? body) =>
         body is null ? null : JsonContent.Create(body, body.GetType(), options: PlanJson.Options);
 
-    private async Task<Answer<T>> AskAsync<T>(HttpMethod method, string address, HttpContent? content, Action<HttpResponseMessage>? look = null)
+    private async Task<Answer<T>> AskAsync<T>(HttpMethod method, string address, HttpContent? content)
     {
         try
         {
@@ -60,7 +45,6 @@ public sealed class Server(HttpClient http)
                 return new Answer<T>.Unreachable();
             }
 
-            look?.Invoke(response);
             return response.IsSuccessStatusCode
                 ? new Answer<T>.Given(await ReadAsync<T>(response))
                 : new Answer<T>.Refused(await ProblemAsync(response));

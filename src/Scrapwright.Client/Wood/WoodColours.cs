@@ -1,12 +1,16 @@
+using System.Collections.Frozen;
 using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Client.Wood;
 
-/// <summary>Screen colours of woods.</summary>
+/// <summary>Screen colours of woods. Worked out once: a plan asks for them thousands of times.</summary>
 public static class WoodColours
 {
+    private static readonly FrozenDictionary<string, (string Name, string Hex, bool IsLight)> Known =
+        SpeciesTable.All.ToFrozenDictionary(s => s.Key, s => (s.Name, s.DisplayHex, s.Colour.L >= 50), StringComparer.Ordinal);
+
     /// <summary>Colour of a species; grey for a key that is not in the table.</summary>
-    public static string Of(string species) => Find(species)?.DisplayHex ?? "#8a8a8a";
+    public static string Of(string species) => Known.TryGetValue(species, out var wood) ? wood.Hex : "#8a8a8a";
 
     /// <summary>Colour for text that stands on the wood: near black on light woods, near white on dark ones.</summary>
     public static string Ink(string species) => IsLight(species) ? "#1b1410" : "#fffaf2";
@@ -15,10 +19,7 @@ public static class WoodColours
     public static string GrainLine(string species) => IsLight(species) ? "#00000030" : "#ffffff24";
 
     /// <summary>Name of a species; the key itself when it is not in the table.</summary>
-    public static string Name(string species) => Find(species)?.Name ?? species;
+    public static string Name(string species) => Known.TryGetValue(species, out var wood) ? wood.Name : species;
 
-    private static bool IsLight(string species) => (Find(species)?.Colour.L ?? 55) >= 50;
-
-    private static Species? Find(string species) =>
-        SpeciesTable.All.FirstOrDefault(s => string.Equals(s.Key, species, StringComparison.Ordinal));
+    private static bool IsLight(string species) => !Known.TryGetValue(species, out var wood) || wood.IsLight;
 }

@@ -35,6 +35,7 @@ public static class LevelWords
 
         return level.Kind switch
         {
+            LevelKind.WoodUsed when level.Bound == 0 => "how little would do is not known yet: search longer",
             LevelKind.WoodUsed => $"within {Percent(level)} of the best possible; at least {Wood(level.Bound, unit)} is needed",
             LevelKind.ClampLoads => level.Bound > 0 ? $"at least {level.Bound} needed" : "whether fewer would do is not known",
             LevelKind.Looks => $"at most {level.Bound} possible",

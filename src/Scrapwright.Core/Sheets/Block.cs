@@ -15,6 +15,14 @@ internal sealed record Block(double HeightMm, ImmutableArray<Mark> Marks)
 
     internal static Block Space(double heightMm) => new(heightMm, []);
 
+    /// <summary>Two blocks as one, the second to the right of the first.</summary>
+    internal static Block Beside(Block left, Block right, double rightAtMm) =>
+        new(Math.Max(left.HeightMm, right.HeightMm), [.. left.Marks, .. right.Marks.Select(m => m.Moved(rightAtMm, 0))]);
+
+    /// <summary>Two blocks as one, the second below the first.</summary>
+    internal static Block Above(Block upper, Block lower) =>
+        new(upper.HeightMm + lower.HeightMm, [.. upper.Marks, .. lower.Marks.Select(m => m.Moved(0, upper.HeightMm))]);
+
     internal static Block Heading(string text, double widthMm, double sizePt = 13)
     {
         var pen = new Pen();

@@ -79,7 +79,7 @@ internal static class OverviewPages
     {
         if (visits.Count == 0) yield break;
         yield return Block.Space(3);
-        yield return Block.Heading("Tonight, in this order", width);
+        yield return Block.Heading("First, in this order", width);
         var waited = false;
         Table? table = null;
         for (var i = 0; i < visits.Count; i++)

@@ -75,31 +75,34 @@ internal static class StationPages
         yield return Block.Space(5);
     }
 
+    /// <summary>Two cut drawings side by side, so that a visit to the saw stays on few sheets.</summary>
     private static IEnumerable<Block> CutBlocks(PlanFacts facts, Step step, double width)
     {
-        foreach (var work in step.Works)
+        const double GapMm = 8;
+        var half = (width - GapMm) / 2;
+        foreach (var pair in step.Works.Chunk(2))
         {
-            var drawing = CutDrawing.Draw(step, work, facts, DrawingLook.Hatched, width, 34);
-            yield return Block.Of(drawing, "", 1.5) with { WithNext = true };
-            yield return Readings(facts, work, SharedSetting(step) is null, width);
+            var blocks = pair.Select(w => Cut(facts, step, w, half)).ToArray();
+            yield return blocks.Length == 1 ? blocks[0] : Block.Beside(blocks[0], blocks[1], half + GapMm);
         }
     }
+
+    private static Block Cut(PlanFacts facts, Step step, Work work, double width) => Block.Above(
+        Block.Of(CutDrawing.Draw(step, work, facts, DrawingLook.Hatched, width, 34), "", 1.5),
+        Readings(facts, work, SharedSetting(step) is null, width));
 
     private static Block Readings(PlanFacts facts, Work work, bool showStop, double width)
     {
         var pen = new Pen();
         pen.TickBox(0, 0.8);
         var text = showStop && work.Setting.IsPositive ? $"Stop at {facts.Sizes.Of(work.Setting)}" : OverviewPages.Count(work.Out.Length, "piece");
-        var end = pen.Text(7, 5, text, 12, true).RightMm;
-        if (work.Workaround != Workaround.None)
-        {
-            pen.Warning(end + 5, 1, 4);
-            end = pen.Text(end + 10, 4.6, PlanWords.Of(work.Workaround), 9, true).RightMm;
-        }
-
-        pen.Text(width - 30, 4.6, "first piece measures", 8, false, Side.Right);
+        pen.Text(7, 5, text, 12, true);
+        pen.Text(width - 30, 4.6, "first one is", 8, false, Side.Right);
         pen.Box(new(width - 28, 0, 28, 6.4), Ink.Fine);
-        return new(11, pen.Marks);
+        if (work.Workaround == Workaround.None) return new(11, pen.Marks);
+        pen.Warning(0, 8, 4);
+        pen.Text(5, 11.6, Typesetting.Shorten(PlanWords.Of(work.Workaround), 9, true, width - 5), 9, true);
+        return new(17, pen.Marks);
     }
 
     internal static Length? SharedSetting(Step step)

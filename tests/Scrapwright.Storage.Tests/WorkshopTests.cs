@@ -16,7 +16,10 @@ public sealed class WorkshopTests : IDisposable
         var store = await workshop.OpenAsync();
         var gift = TemporaryWorkshop.Gift("Ash") with
         {
-            Recipient = "neighbour", Circle = "lane", Due = new DateOnly(2027, 6, 21), Priority = 1,
+            Recipient = "neighbour",
+            Circle = "lane",
+            Due = new DateOnly(2027, 6, 21),
+            Priority = 1,
             Options = ImmutableSortedDictionary<string, string>.Empty.Add("count", "6").Add("size", "4 in"),
         };
 
@@ -139,8 +142,18 @@ public sealed class WorkshopTests : IDisposable
         var request = new PlanRequest { Workshop = workshop };
         return new Plan
         {
-            Request = request, Fingerprint = PlanJson.Fingerprint(request), Made = [], Unmade = [], GlueUps = [], Steps = [],
-            Boards = [], Leftovers = [], Ledger = [], Rods = [], Shopping = [], Levels = [],
+            Request = request,
+            Fingerprint = PlanJson.Fingerprint(request),
+            Made = [],
+            Unmade = [],
+            GlueUps = [],
+            Steps = [],
+            Boards = [],
+            Leftovers = [],
+            Ledger = [],
+            Rods = [],
+            Shopping = [],
+            Levels = [],
         };
     }
 }

@@ -32,7 +32,10 @@ internal sealed class Bench(Shop shop)
         var after = piece with { Thickness = piece.Thickness - taken };
         Note(stage, [piece], new Work
         {
-            In = [piece.Id], Out = [after], Taken = taken, Setting = after.Thickness,
+            In = [piece.Id],
+            Out = [after],
+            Taken = taken,
+            Setting = after.Thickness,
             Workaround = Way(stage.Operation, piece.Length, piece.Width, after.Thickness),
         });
         return after;
@@ -45,7 +48,10 @@ internal sealed class Bench(Shop shop)
         var after = piece with { Width = width, Lanes = [piece.Lanes[0] with { Width = width }] };
         Note(stage, [piece], new Work
         {
-            In = [piece.Id], Out = [after], Taken = taken, Setting = width,
+            In = [piece.Id],
+            Out = [after],
+            Taken = taken,
+            Setting = width,
             Workaround = Way(stage.Operation, piece.Length, piece.Width, piece.Thickness),
         });
         return after;
@@ -65,7 +71,11 @@ internal sealed class Bench(Shop shop)
         var after = piece with { Width = width, Lanes = [.. lanes] };
         Note(stage, [piece], new Work
         {
-            In = [piece.Id], Out = [after], Taken = taken, TakenFirst = first, Setting = width,
+            In = [piece.Id],
+            Out = [after],
+            Taken = taken,
+            TakenFirst = first,
+            Setting = width,
             Workaround = Way(stage.Operation, piece.Length, width, piece.Thickness),
         });
         return after;
@@ -83,7 +93,11 @@ internal sealed class Bench(Shop shop)
         ];
         Note(stage, [piece], new Work
         {
-            In = [piece.Id], Out = lanes, Kerf = kerf, Cuts = lanes.Length - 1, Setting = widths[0],
+            In = [piece.Id],
+            Out = lanes,
+            Kerf = kerf,
+            Cuts = lanes.Length - 1,
+            Setting = widths[0],
             Workaround = Way(stage.Operation, piece.Length, widths.Min(), piece.Thickness),
         });
         return lanes;
@@ -96,9 +110,13 @@ internal sealed class Bench(Shop shop)
         ImmutableArray<Piece> cut = [.. outputs.Select(o => piece with { Id = o.Id, Length = o.Length })];
         Note(stage, [piece], new Work
         {
-            In = [piece.Id], Out = cut, Kerf = kerf, Cuts = cut.Length - 1,
+            In = [piece.Id],
+            Out = cut,
+            Kerf = kerf,
+            Cuts = cut.Length - 1,
             Taken = piece.Length - Length.Sum(cut.Select(c => c.Length)) - (kerf * (cut.Length - 1)),
-            TakenFirst = takenFirst, Setting = setting,
+            TakenFirst = takenFirst,
+            Setting = setting,
             Workaround = Way(stage.Operation, piece.Length, piece.Width, piece.Thickness),
         });
         return cut;
@@ -128,7 +146,11 @@ internal sealed class Bench(Shop shop)
         ];
         Note(stage, [panel], new Work
         {
-            In = [panel.Id], Out = cut, Kerf = kerf, Cuts = layers - 1, Setting = layer,
+            In = [panel.Id],
+            Out = cut,
+            Kerf = kerf,
+            Cuts = layers - 1,
+            Setting = layer,
             Workaround = Way(stage.Operation, panel.Length, panel.Width, layer),
         });
         return cut;

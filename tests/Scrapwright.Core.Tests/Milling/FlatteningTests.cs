@@ -39,8 +39,14 @@ public sealed class FlatteningTests
     {
         var offcut = new Offcut
         {
-            Label = "W1", Species = "black-walnut", Length = Length.FromInches(24), Width = Length.FromInches(4), Thickness = Length.FromInches(1),
-            Cup = Length.FromInches(1, 16), Bow = Length.FromInches(1, 8), Twist = Length.FromInches(1, 16),
+            Label = "W1",
+            Species = "black-walnut",
+            Length = Length.FromInches(24),
+            Width = Length.FromInches(4),
+            Thickness = Length.FromInches(1),
+            Cup = Length.FromInches(1, 16),
+            Bow = Length.FromInches(1, 8),
+            Twist = Length.FromInches(1, 16),
         };
 
         Assert.Equal(Length.FromInches(1, 4), Flattening.Loss(offcut, offcut.Length, offcut.Width));

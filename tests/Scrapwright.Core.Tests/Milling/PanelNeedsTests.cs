@@ -12,8 +12,13 @@ public sealed class PanelNeedsTests
 
     private static Part Panel(int numerator, int denominator) => new()
     {
-        Key = "square", Title = "square", Kind = PartKind.Panel, Count = 4,
-        Length = Length.FromInches(4), Width = Length.FromInches(numerator, denominator), Thickness = Length.FromInches(3, 8),
+        Key = "square",
+        Title = "square",
+        Kind = PartKind.Panel,
+        Count = 4,
+        Length = Length.FromInches(4),
+        Width = Length.FromInches(numerator, denominator),
+        Thickness = Length.FromInches(3, 8),
     };
 
     // Common practice, no source: strips that add up to about 5 in rough come out above 4 in with a small shop's losses.

@@ -12,8 +12,13 @@ public sealed class ResawDecisionTests
 
     private static readonly Part Square = new()
     {
-        Key = "square", Title = "square", Kind = PartKind.Panel, Count = 4,
-        Length = Length.FromInches(4), Width = Length.FromInches(4), Thickness = Length.FromInches(3, 8),
+        Key = "square",
+        Title = "square",
+        Kind = PartKind.Panel,
+        Count = 4,
+        Length = Length.FromInches(4),
+        Width = Length.FromInches(4),
+        Thickness = Length.FromInches(3, 8),
     };
 
     // Common practice, no source: 4/4 that flattens to 13/16 does not give two layers of 3/8 once the saw and the clean-up have had their share.
@@ -39,7 +44,10 @@ public sealed class ResawDecisionTests
     {
         var offcut = new Offcut
         {
-            Label = "M1", Species = "sugar-maple", Length = Length.FromInches(18), Width = Length.FromInches(2),
+            Label = "M1",
+            Species = "sugar-maple",
+            Length = Length.FromInches(18),
+            Width = Length.FromInches(2),
             Thickness = Length.FromInches(numerator, denominator),
         };
         var milled = StripMilling.Thickness(offcut, offcut.Length, offcut.Width, Shop);

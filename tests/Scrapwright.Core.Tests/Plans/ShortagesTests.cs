@@ -58,7 +58,11 @@ public sealed class ShortagesTests
         var reason = Assert.IsType<Reason.MissingStrips>(Assert.Single(For(Panel(), [.. pile])));
         var bought = Enumerable.Range(1, reason.Strips).Select(i => new Offcut
         {
-            Label = $"N{i}", Species = "sugar-maple", Length = reason.Length, Width = reason.Width, Thickness = reason.Thickness,
+            Label = $"N{i}",
+            Species = "sugar-maple",
+            Length = reason.Length,
+            Width = reason.Width,
+            Thickness = reason.Thickness,
         });
 
         Assert.IsType<Reason.OutOfTime>(Assert.Single(For(Panel(), [.. pile, .. bought])));
@@ -128,14 +132,22 @@ public sealed class ShortagesTests
 
     private static Offcut Wood(string label, string species) => new()
     {
-        Label = label, Species = species, Length = Length.FromInches(14), Width = Length.FromInches(3), Thickness = Length.FromInches(7, 8),
+        Label = label,
+        Species = species,
+        Length = Length.FromInches(14),
+        Width = Length.FromInches(3),
+        Thickness = Length.FromInches(7, 8),
     };
 
     private static GiftDesign Panel() => Of(new Product { Family = "f", Summary = "s", Parts = [Square], Outside = default });
 
     private static GiftDesign Solid() => Of(new Product
     {
-        Family = "f", Summary = "s", Parts = [Rail], Runs = [new GrainRun("A", [new PartRef("rail", 1, "A1")])], Outside = default,
+        Family = "f",
+        Summary = "s",
+        Parts = [Rail],
+        Runs = [new GrainRun("A", [new PartRef("rail", 1, "A1")])],
+        Outside = default,
     });
 
     private static GiftDesign Of(Product product) => new(new Gift { Label = "g", Design = "d" }, new DesignOutcome.Derived(product));

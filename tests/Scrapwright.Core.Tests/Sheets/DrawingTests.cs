@@ -85,7 +85,13 @@ public sealed class DrawingTests
                 var unit = Length.FromInches(1, 16);
                 var part = new Part
                 {
-                    Key = "any", Title = "any part", Kind = PartKind.Panel, Length = unit * length, Width = unit * width, Thickness = unit * 6, Count = 1,
+                    Key = "any",
+                    Title = "any part",
+                    Kind = PartKind.Panel,
+                    Length = unit * length,
+                    Width = unit * width,
+                    Thickness = unit * 6,
+                    Count = 1,
                     Holes = [.. Enumerable.Range(0, holes).Select(i => new Hole(unit * (2 + i), unit * (width - 2 - (i * 3 % 7)), unit * 2, unit * 6, i % 2 == 0))],
                     Notches = [.. Enumerable.Range(0, slots).Select(i => new Notch(unit * (1 + (i * 4)), unit * 3, unit * 4, i % 2 == 0))],
                 };

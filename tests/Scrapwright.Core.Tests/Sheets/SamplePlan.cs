@@ -46,7 +46,13 @@ public sealed class SamplePlan
 
     public static Part Plate { get; } = new()
     {
-        Key = "plate", Title = "plate", Kind = PartKind.Panel, Length = In(5), Width = In(5), Thickness = In(3, 8), Count = 2,
+        Key = "plate",
+        Title = "plate",
+        Kind = PartKind.Panel,
+        Length = In(5),
+        Width = In(5),
+        Thickness = In(3, 8),
+        Count = 2,
         Holes =
         [
             new(In(1, 2), In(1, 2), In(1, 4), In(3, 8), true), new(In(9, 2), In(1, 2), In(1, 4), In(3, 8), true),
@@ -56,13 +62,26 @@ public sealed class SamplePlan
 
     public static Part Bar { get; } = new()
     {
-        Key = "bar", Title = "cross bar", Kind = PartKind.Solid, Length = In(4), Width = In(3, 4), Thickness = In(3, 8), Count = 2,
+        Key = "bar",
+        Title = "cross bar",
+        Kind = PartKind.Solid,
+        Length = In(4),
+        Width = In(3, 4),
+        Thickness = In(3, 8),
+        Count = 2,
         Notches = [new(In(1, 2), In(1), In(3, 16), true), new(In(5, 2), In(1), In(3, 16), true)],
     };
 
     public static Part Base { get; } = new()
     {
-        Key = "base", Title = "base", Kind = PartKind.Solid, Length = In(39, 8), Width = In(1), Thickness = In(3, 8), Count = 2, Mitres = MitredEnds.Both,
+        Key = "base",
+        Title = "base",
+        Kind = PartKind.Solid,
+        Length = In(39, 8),
+        Width = In(1),
+        Thickness = In(3, 8),
+        Count = 2,
+        Mitres = MitredEnds.Both,
     };
 
     public static Product Stand { get; } = new()
@@ -161,11 +180,20 @@ public sealed class SamplePlan
         var needs = new PanelNeeds(Squares(4).Parts[0], 4, 1, shop);
         var glueUp = new GlueUp
         {
-            Id = $"G{index + 1}", Gift = gift.Label, Part = "square", Blanks = 4, Layers = 1,
+            Id = $"G{index + 1}",
+            Gift = gift.Label,
+            Part = "square",
+            Blanks = 4,
+            Layers = 1,
             Strips = [.. strips.Select(s => new Strip(s.Piece.Id, s.Offcut.Label, s.Offcut.Width, s.Piece.Width, s.Piece.Length, s.Piece.Thickness))],
-            Overlap = overlap, RoughWidth = width, TargetWidth = In(4),
-            ThicknessLadder = needs.ThicknessLadder(In(3, 4), In(1, 64)), WidthLadder = needs.WidthLadder(width, strips.Length),
-            ChancePerMille = 962, LeastContrastHundredths = 1240, ClampsNeeded = 4,
+            Overlap = overlap,
+            RoughWidth = width,
+            TargetWidth = In(4),
+            ThicknessLadder = needs.ThicknessLadder(In(3, 4), In(1, 64)),
+            WidthLadder = needs.WidthLadder(width, strips.Length),
+            ChancePerMille = 962,
+            LeastContrastHundredths = 1240,
+            ClampsNeeded = 4,
         };
         return (glueUp, new Piece(glueUp.Id, overlap, width, In(3, 4), [.. strips.Select(s => new Lane(s.Offcut.Label, s.Piece.Width))]));
     }
@@ -201,7 +229,14 @@ public sealed class SamplePlan
     private void Add(Operation operation, Station station, ImmutableArray<Work> works, string glueUp = "", string gift = "", int assembly = -1, int wait = 0) =>
         steps.Add(new Step
         {
-            Number = steps.Count + 1, Station = station, Operation = operation, GlueUp = glueUp, Gift = gift, AssemblyIndex = assembly, Works = works,
-            HandsOnMinutes = WorkContent.HandsOnMinutes(operation, works.Length, shop), WaitMinutes = wait,
+            Number = steps.Count + 1,
+            Station = station,
+            Operation = operation,
+            GlueUp = glueUp,
+            Gift = gift,
+            AssemblyIndex = assembly,
+            Works = works,
+            HandsOnMinutes = WorkContent.HandsOnMinutes(operation, works.Length, shop),
+            WaitMinutes = wait,
         });
 }

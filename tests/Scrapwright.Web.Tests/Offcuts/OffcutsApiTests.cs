@@ -34,8 +34,15 @@ public sealed class OffcutsApiTests
         var entry = new OffcutEntry(
             new Offcut
             {
-                Label = "no spaces!", Species = "black-walnt", Length = -Length.FromInches(3, 8), Width = Length.Zero, Thickness = Length.FromMillimetres(100_001),
-                Count = 0, Cup = -Length.FromInches(1), Note = "bell \a", Defects = [new Defect(DefectKind.Knot, Length.FromInches(5), Length.FromInches(4))],
+                Label = "no spaces!",
+                Species = "black-walnt",
+                Length = -Length.FromInches(3, 8),
+                Width = Length.Zero,
+                Thickness = Length.FromMillimetres(100_001),
+                Count = 0,
+                Cup = -Length.FromInches(1),
+                Note = "bell \a",
+                Defects = [new Defect(DefectKind.Knot, Length.FromInches(5), Length.FromInches(4))],
             },
             LengthUnit.Inch);
 

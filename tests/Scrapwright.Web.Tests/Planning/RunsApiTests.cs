@@ -184,8 +184,18 @@ public sealed class RunsApiTests
 
     private static Plan EmptyPlan(PlanRequest request) => new()
     {
-        Request = request, Fingerprint = PlanJson.Fingerprint(request), Made = [], Unmade = [], GlueUps = [], Boards = [], Steps = [],
-        Leftovers = [], Ledger = [], Rods = [], Shopping = [], Levels = [],
+        Request = request,
+        Fingerprint = PlanJson.Fingerprint(request),
+        Made = [],
+        Unmade = [],
+        GlueUps = [],
+        Boards = [],
+        Steps = [],
+        Leftovers = [],
+        Ledger = [],
+        Rods = [],
+        Shopping = [],
+        Levels = [],
     };
 
     /// <summary>The stream of events as a page reads it.</summary>

@@ -22,15 +22,30 @@ internal static class Printing
     internal static void AddPlan(NewFiles files, string path, Plan plan) =>
         files.Add(path, stream => stream.Write(Encoding.UTF8.GetBytes(PlanJson.Write(plan) + "\n")));
 
-    internal static void AddSheets(NewFiles files, string path, Plan plan, PaperSize paper) =>
-        files.Add(path, stream => PdfWriter.Write(BenchSheets.For(plan, paper), stream));
+    internal static void AddSheets(NewFiles files, string path, Plan plan, PaperSize paper) => Add(files, path, BenchSheets.For(plan, paper));
 
     /// <summary>Labels for the strips; false and no file when the plan has no glue-up.</summary>
     internal static bool AddLabels(NewFiles files, string path, Plan plan, PaperSize paper)
     {
         var sheets = StripLabels.For(plan, paper);
         if (sheets.IsEmpty) return false;
-        files.Add(path, stream => PdfWriter.Write(sheets, stream));
+        Add(files, path, sheets);
         return true;
+    }
+
+    /// <summary>One PDF; or, when the name ends in .svg, one picture a sheet: name-01.svg, name-02.svg …</summary>
+    private static void Add(NewFiles files, string path, IReadOnlyList<Sheet> sheets)
+    {
+        if (!path.EndsWith(".svg", StringComparison.OrdinalIgnoreCase))
+        {
+            files.Add(path, stream => PdfWriter.Write(sheets, stream));
+            return;
+        }
+
+        for (var i = 0; i < sheets.Count; i++)
+        {
+            var sheet = sheets[i];
+            files.Add($"{path[..^4]}-{i + 1:00}.svg", stream => stream.Write(Encoding.UTF8.GetBytes(SvgWriter.Write(sheet))));
+        }
     }
 }

@@ -78,6 +78,20 @@ public sealed class AuditAndSheetsTests(ExamplePlan example) : IClassFixture<Exa
     }
 
     [Fact]
+    public async Task Sheets_are_drawn_as_pictures_too()
+    {
+        using var other = new Workshop();
+
+        var ran = await Program.RunAsync("sheets", example.Plan, "--out", other.PathOf("sheet.svg"));
+
+        Assert.Equal(0, ran.Code);
+        var first = System.Xml.Linq.XDocument.Load(other.PathOf("sheet-01.svg"));
+        Assert.Equal("svg", first.Root!.Name.LocalName);
+        Assert.Equal("215.9mm", first.Root.Attribute("width")!.Value);
+        Assert.False(File.Exists(other.PathOf("sheet.svg")));
+    }
+
+    [Fact]
     public async Task Labels_are_printed_too()
     {
         using var other = new Workshop();

@@ -12,7 +12,7 @@ internal sealed class SheetsSettings : CommandSettings
     public string Plan { get; init; } = "";
 
     [CommandOption("-o|--out <FILE>", isRequired: true)]
-    [Description("The PDF to write; a file of this name is replaced.")]
+    [Description("The PDF to write, or with a name that ends in .svg one picture a sheet, numbered; files of these names are replaced.")]
     public string Out { get; init; } = "";
 
     [CommandOption("-p|--paper <PAPER>")]
@@ -26,7 +26,7 @@ internal sealed class SheetsSettings : CommandSettings
     public override ValidationResult Validate()
     {
         if (string.IsNullOrWhiteSpace(Plan)) return ValidationResult.Error("PLAN is empty; expected a plan.json.");
-        if (string.IsNullOrWhiteSpace(Out)) return ValidationResult.Error("--out is empty; expected the name of a PDF.");
+        if (string.IsNullOrWhiteSpace(Out)) return ValidationResult.Error("--out is empty; expected the name of a PDF or SVG.");
         return PaperName.Check(Paper);
     }
 }

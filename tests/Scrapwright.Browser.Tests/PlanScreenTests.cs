@@ -17,10 +17,11 @@ public sealed class PlanScreenTests : ScreenTest
         await AssertFitsAsync(page);
 
         await page.Locator(".steps input[type=checkbox]").First.CheckAsync();
+        await Assertions.Expect(page.Locator(".steps-tally")).ToContainTextAsync("1 of");
         await page.ReloadAsync();
         await DrawnAsync(page);
 
-        await Assertions.Expect(page.Locator(".steps input[type=checkbox]").First).ToBeCheckedAsync();
+        await Assertions.Expect(page.Locator(".steps-tally")).ToContainTextAsync("1 of");
         await AssertAccessibleAsync(page);
 
         foreach (var paper in new[] { "letter", "a4" })

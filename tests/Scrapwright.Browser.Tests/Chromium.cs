@@ -9,7 +9,7 @@ internal static class Chromium
 
     public static IReadOnlyList<string> Arguments { get; } =
     [
-        "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+        "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
     ];
 
     private static string Find() =>

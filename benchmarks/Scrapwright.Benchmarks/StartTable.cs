@@ -20,7 +20,7 @@ internal static class StartTable
         Console.WriteLine("|---:|---:|");
         for (var run = 1; run <= runs; run++)
         {
-            Console.WriteLine($"| {run} | {await OnceAsync(args[0]):0.00} |");
+            Console.WriteLine($"| {run} | {await OnceAsync(Path.GetFullPath(args[0])):0.00} |");
         }
 
         return 0;

@@ -30,10 +30,11 @@ public sealed class AreaTests
         typeof(Plan).Namespace!,
         Root + ".Calendar",
         Root + ".Finishing",
+        Root + ".Fits",
         Root + ".Sheets",
     ];
 
-    private static readonly string[] MayBeEmpty = [Root + ".Calendar", Root + ".Finishing", Root + ".Sheets"];
+    private static readonly string[] MayBeEmpty = [Root + ".Calendar", Root + ".Finishing", Root + ".Fits", Root + ".Sheets"];
 
     private static readonly ArchUnitNET.Domain.Architecture Loaded = new ArchLoader().LoadAssemblies(typeof(Offcut).Assembly).Build();
 

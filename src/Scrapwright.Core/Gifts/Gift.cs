@@ -25,4 +25,10 @@ public sealed record Gift
 
     /// <summary>1 is made first; 1 to 9.</summary>
     public int Priority { get; init; } = 2;
+
+    /// <summary>The air where it will live: key of a climate or the name of one of the shop's own; empty for the shop's.</summary>
+    public string Climate { get; init; } = "";
+
+    /// <summary>Key of its finish; empty for the shop's.</summary>
+    public string Finish { get; init; } = "";
 }

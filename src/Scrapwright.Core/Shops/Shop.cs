@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Measures;
+using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Core.Shops;
 
@@ -71,4 +72,22 @@ public sealed record Shop
 
     /// <summary>Least colour difference between neighbouring strips, CIEDE2000; 0 to 50.</summary>
     public double MinimumContrast { get; init; } = 8;
+
+    /// <summary>The air where the shop's wood stands: key of a climate in the table, or the name of one of <see cref="OwnClimates"/>.</summary>
+    public string Climate { get; init; } = "heated-temperate";
+
+    /// <summary>Climates the maker measured, to be chosen for the shop and for recipients.</summary>
+    public ImmutableArray<OwnClimate> OwnClimates { get; init; } = [];
+
+    /// <summary>Moisture content of the pile by a meter. [%], 4 to 30; null when it lies in the shop and has settled.</summary>
+    public double? PileMoisturePercent { get; init; }
+
+    /// <summary>Key of the glue used.</summary>
+    public string Glue { get; init; } = "white-glue";
+
+    /// <summary>Key of the finish used where a gift does not name its own.</summary>
+    public string Finish { get; init; } = "drying-oil";
+
+    /// <summary>The grits on hand and how far apart two of them may stand.</summary>
+    public Abrasives Abrasives { get; init; } = new();
 }

@@ -47,6 +47,11 @@ public sealed partial class ReferencesTests
             }
         }
 
+        foreach (Climate climate in ClimateTable.All)
+        {
+            yield return (climate.Source.Key, climate.Key);
+        }
+
         foreach (string folder in (string[])["src", "tests"])
         {
             foreach (string file in Directory.EnumerateFiles(Path.Combine(Root(), folder), "*.cs", SearchOption.AllDirectories))

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Scrapwright.Core.Measures;
 
 namespace Scrapwright.Core.Designs;
 
@@ -8,4 +7,8 @@ namespace Scrapwright.Core.Designs;
 /// <param name="Parts">The parts that meet, by mark or key.</param>
 /// <param name="Count">How many such joints.</param>
 /// <param name="Dimensions">Named sizes: what to set and measure.</param>
-public sealed record Joint(string Kind, ImmutableArray<string> Parts, int Count, ImmutableArray<JointSize> Dimensions);
+public sealed record Joint(string Kind, ImmutableArray<string> Parts, int Count, ImmutableArray<JointSize> Dimensions)
+{
+    /// <summary>The lines along which the parts are glued; empty where nothing is glued.</summary>
+    public ImmutableArray<GluedLine> Glued { get; init; } = [];
+}

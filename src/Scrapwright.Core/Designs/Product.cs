@@ -21,6 +21,9 @@ public sealed record Product
     /// <summary>Joints.</summary>
     public ImmutableArray<Joint> Joints { get; init; } = [];
 
+    /// <summary>Openings and what goes into them.</summary>
+    public ImmutableArray<Fit> Fits { get; init; } = [];
+
     /// <summary>What to do with the cut parts, in order.</summary>
     public ImmutableArray<AssemblyStep> Assembly { get; init; } = [];
 

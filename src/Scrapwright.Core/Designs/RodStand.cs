@@ -44,6 +44,7 @@ public sealed class RodStand : DesignFamily
         PanelLook.SquareSpeciesParameter,
         .. PanelLook.Parameters,
         .. EdgeChoice.Parameters,
+        .. StandFit.Parameters,
     ];
 
     /// <inheritdoc/>
@@ -59,6 +60,7 @@ public sealed class RodStand : DesignFamily
         var wish = PanelLook.Read(reader, PanelLook.Species);
         var squareWish = wish with { Species = reader.ReadSpecies(PanelLook.SquareSpecies) };
         var edge = EdgeChoice.Read(reader);
+        var fit = StandFit.Read(reader, context, makes);
         if (!reader.AreFine) return reader.Refused();
         Check(sizes, edge, reader, context.Shop);
         wish.RequireFit(makes ? set.Size : sizes.Plate, reader, context.Shop);
@@ -94,6 +96,7 @@ public sealed class RodStand : DesignFamily
             Summary = $"stand of two plates and four rods{(makes ? " with" : " for")} {SquareSet.InWords(set, reader)}",
             Parts = makes ? [plate, rod, SquareSet.PartOf(set, squareWish, edge)] : [plate, rod],
             Joints = Joints(sizes),
+            Fits = Fits(sizes, fit),
             Assembly = RodStandAssembly.Steps(sizes, edge, makes, context.Shop),
             Set = set,
             Outside = (sizes.Plate, sizes.Plate, sizes.Room + (sizes.PlateThickness * 2)),
@@ -130,13 +133,32 @@ public sealed class RodStand : DesignFamily
             new("middle of the hole from its nearer edge", sizes.Inset),
             new("middle of the hole from the other edge of its corner", sizes.FarInset),
             new("wood between hole and edge", sizes.Wall),
-        ]),
+        ])
+        {
+            // Both plates lie with their grain the same way, so what the rods tie together moves together.
+            Glued =
+            [
+                new(Plate, GrainDirection.Width, Plate, GrainDirection.Width, sizes.BetweenRodsAcross),
+                new(Rod, GrainDirection.Along, Plate, GrainDirection.Thickness, sizes.HoleDepth),
+                new(Rod, GrainDirection.Width, Plate, GrainDirection.Along, sizes.Rod),
+            ],
+        },
         new("opening for the set", [Plate, Rod], 1,
         [
             new("between the front rods", sizes.Opening),
             new("gap to the rods, each side", sizes.Clearance),
             new("between the plates", sizes.Room),
         ]),
+    ];
+
+    // The holes of the front rods lie apart along the grain of the plates; half of each rod stands in the opening. A rod reaches from the
+    // bottom of one hole to the bottom of the other, so plates that swell take from the room.
+    private static ImmutableArray<Fit> Fits(RodStandSizes sizes, StandFit fit) =>
+    [
+        fit.Beside("front-rods", "between the front rods", sizes.Set, new(Clearance, 2),
+            [new(Plate, GrainDirection.Along, sizes.Opening + sizes.Rod), new(Rod, GrainDirection.Width, -sizes.Rod)]),
+        fit.Above("plates", "between the plates", sizes.Set, new(HeadRoom, 1),
+            [new(Rod, GrainDirection.Along, sizes.RodLength), new(Plate, GrainDirection.Thickness, -(sizes.HoleDepth * 2), 2)]),
     ];
 
     private static ImmutableArray<string> Cautions(RodStandSizes sizes, Shop shop, DesignOptions reader)

@@ -25,6 +25,9 @@ internal sealed record RodStandSizes(StackedSet Set, Length Clearance, Length He
     /// <summary>Between the two front rods: what the stack passes through.</summary>
     internal Length Opening => Plate - (Inset * 2) - Rod;
 
+    /// <summary>Middle of the front holes to that of the rear ones, across the grain.</summary>
+    internal Length BetweenRodsAcross => Plate - Inset - FarInset;
+
     /// <summary>Wood between a hole and the plate's edge.</summary>
     internal Length Wall => Inset - Rod.Divide(2, Rounding.Up);
 

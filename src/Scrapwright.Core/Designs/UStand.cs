@@ -50,6 +50,7 @@ public sealed class UStand : DesignFamily
         PanelLook.SquareSpeciesParameter,
         .. PanelLook.Parameters,
         .. EdgeChoice.Parameters,
+        .. StandFit.Parameters,
     ];
 
     /// <inheritdoc/>
@@ -65,6 +66,7 @@ public sealed class UStand : DesignFamily
         var species = reader.ReadSpecies(PanelLook.Species);
         var wish = PanelLook.Read(reader, PanelLook.SquareSpecies);
         var edge = EdgeChoice.Read(reader);
+        var fit = StandFit.Read(reader, context, makes);
         if (!reader.AreFine) return reader.Refused();
         Check(sizes, edge, makes, reader, context);
         if (makes) wish.RequireFit(set.Size, reader, context.Shop);
@@ -78,6 +80,7 @@ public sealed class UStand : DesignFamily
             Parts = makes ? parts.Add(SquareSet.PartOf(set, wish, edge)) : parts,
             Runs = UStandParts.Runs,
             Joints = UStandParts.Joints(sizes),
+            Fits = UStandParts.Fits(sizes, fit, new(Clearance, 2)),
             Assembly = UStandAssembly.Steps(sizes, edge, makes, context.Shop),
             Set = set,
             Outside = sizes.Outside,

@@ -69,7 +69,11 @@ internal static class UStandParts
 
     internal static ImmutableArray<Joint> Joints(UStandSizes sizes) =>
     [
-        new(sizes.Keys == 0 ? "mitre" : "mitre with keys", [Left, Base, Right], 4, [new("length of the mitre along the face", sizes.Board), .. Keys(sizes)]),
+        new(sizes.Keys == 0 ? "mitre" : "mitre with keys", [Left, Base, Right], 4, [new("length of the mitre along the face", sizes.Board), .. Keys(sizes)])
+        {
+            // The corner runs across the same board on both sides of the mitre: both move alike.
+            Glued = [new(Left, GrainDirection.Width, Base, GrainDirection.Width, sizes.Depth), new(Right, GrainDirection.Width, Base, GrainDirection.Width, sizes.Depth)],
+        },
         new("half-lap", [Base, Bar], 4,
         [
             new("slot in the base, along it", sizes.BaseOpening),
@@ -77,12 +81,31 @@ internal static class UStandParts
             new("slot in the bar, along it", sizes.BarOpening),
             new("slot in the bar, deep", sizes.Laps.InBar),
             new("fit clearance", sizes.Fit),
-        ]),
+        ])
+        {
+            // Crossed boards: each lap is glued over the width of one and along the grain of the other.
+            Glued =
+            [
+                new(Base, GrainDirection.Width, Bar, GrainDirection.Along, sizes.Depth),
+                new(Bar, GrainDirection.Thickness, Base, GrainDirection.Along, sizes.BarThickness),
+            ],
+        },
         new("opening for the set", [Left, Right, Base], 2,
         [
             new("between the uprights", sizes.Inner),
             new("gap to the uprights, each side", sizes.Clearance),
             new("uprights above the base", sizes.Upright - sizes.Board),
+        ]),
+    ];
+
+    /// <summary>The base lies with its grain along the opening and does not move it; the uprights' outsides stand flush with its ends, so what they swell takes from it.</summary>
+    internal static ImmutableArray<Fit> Fits(UStandSizes sizes, StandFit fit, FitOption option) =>
+    [
+        fit.Beside("uprights", "between the uprights", sizes.Set, option,
+        [
+            new(Base, GrainDirection.Along, sizes.Base),
+            new(Left, GrainDirection.Thickness, -sizes.Board),
+            new(Right, GrainDirection.Thickness, -sizes.Board),
         ]),
     ];
 

@@ -39,7 +39,7 @@ internal sealed class GiftDerivation(ImmutableArray<Gift> gifts, ImmutableArray<
         // What holds a gift makes no squares of its own, so there is nothing to hold, and no chain to follow.
         if (HeldLabel(held).Length > 0) return Refused(Holds, label, DesignMessages.GiftWithSquares);
         return Derive(held) is DesignOutcome.Derived fits
-            ? family.Derive(options, new DesignContext(shop, fits.Product))
+            ? family.Derive(options, new DesignContext(shop, fits.Product, held.Label))
             : Refused(Holds, label, DesignMessages.HeldGiftFits(held.Label));
     }
 

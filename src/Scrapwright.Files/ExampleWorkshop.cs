@@ -16,13 +16,17 @@ public static class ExampleWorkshop
     /// <summary>The pile, the gifts and the shop.</summary>
     public static PlanRequest Request => Loaded.Value;
 
-    private static PlanRequest Load() => new()
+    private static PlanRequest Load()
     {
-        Workshop = Name,
-        Shop = new Shop(),
-        Pile = Content(PileFile.Parse(Embedded(PileFile.Name), LengthUnit.Inch)),
-        Gifts = Content(GiftsFile.Parse(Embedded(GiftsFile.Name))),
-    };
+        var shop = new Shop();
+        return new()
+        {
+            Workshop = Name,
+            Shop = shop,
+            Pile = Content(PileFile.Parse(Embedded(PileFile.Name), LengthUnit.Inch)),
+            Gifts = Content(GiftsFile.Parse(Embedded(GiftsFile.Name), shop)),
+        };
+    }
 
     private static T Content<T>(FileOutcome<T> outcome) => outcome switch
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Files;
 
@@ -10,29 +11,29 @@ public static class GiftsFile
     /// <summary>The file's name in a workshop folder.</summary>
     public const string Name = "gifts.csv";
 
-    private const int LongestLabel = 24;
-
     /// <summary>The columns that must be there first, then the others.</summary>
-    private static readonly ImmutableArray<string> Known = ["gift", "design", "recipient", "circle", "options", "due", "priority"];
+    private static readonly ImmutableArray<string> Known = ["gift", "design", "recipient", "circle", "options", "due", "priority", "climate", "finish"];
 
     /// <summary>The columns, in the order written.</summary>
-    public static ImmutableArray<string> Columns { get; } = ["gift", "recipient", "circle", "design", "options", "due", "priority"];
+    public static ImmutableArray<string> Columns { get; } = ["gift", "recipient", "circle", "design", "options", "due", "priority", "climate", "finish"];
 
     /// <summary>Reads the file's bytes, UTF-8.</summary>
     /// <param name="bytes">The whole file.</param>
-    public static FileOutcome<ImmutableArray<Gift>> Parse(ReadOnlySpan<byte> bytes)
+    /// <param name="shop">The shop, which names climates of its own.</param>
+    public static FileOutcome<ImmutableArray<Gift>> Parse(ReadOnlySpan<byte> bytes, Shop shop)
     {
         var problems = new ProblemList(Name);
-        return Parse(FileText.Decode(bytes, problems), problems);
+        return Parse(FileText.Decode(bytes, problems), shop, problems);
     }
 
     /// <summary>Reads the file's text.</summary>
     /// <param name="text">The whole file.</param>
-    public static FileOutcome<ImmutableArray<Gift>> Parse(string text)
+    /// <param name="shop">The shop, which names climates of its own.</param>
+    public static FileOutcome<ImmutableArray<Gift>> Parse(string text, Shop shop)
     {
         ArgumentNullException.ThrowIfNull(text);
         var problems = new ProblemList(Name);
-        return Parse(FileText.Check(text, problems), problems);
+        return Parse(FileText.Check(text, problems), shop, problems);
     }
 
     /// <summary>The file's text, which is read back to the same gifts.</summary>
@@ -45,11 +46,11 @@ public static class GiftsFile
             gift.Label, gift.Recipient, gift.Circle, gift.Design,
             string.Join("; ", gift.Options.Select(option => $"{option.Key}={option.Value}")),
             gift.Due?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "",
-            gift.Priority.ToString(CultureInfo.InvariantCulture),
+            gift.Priority.ToString(CultureInfo.InvariantCulture), gift.Climate, gift.Finish,
         }));
     }
 
-    private static FileOutcome<ImmutableArray<Gift>> Parse(string? text, ProblemList problems)
+    private static FileOutcome<ImmutableArray<Gift>> Parse(string? text, Shop shop, ProblemList problems)
     {
         var gifts = ImmutableArray.CreateBuilder<Gift>();
         if (text is not null && TableReader.Read(text, Known, required: 2, problems) is { } table)
@@ -57,7 +58,7 @@ public static class GiftsFile
             var lines = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
             foreach (var row in table.Rows)
             {
-                gifts.Add(ReadRow(row, problems));
+                gifts.Add(ReadRow(row, shop, problems));
                 var label = row["gift"];
                 if (label.Length > 0 && !lines.TryAdd(label, row.Line)) Add(row, "gift", label, FileMessages.UniqueLabel(lines[label]), problems);
             }
@@ -66,9 +67,8 @@ public static class GiftsFile
         return problems.Outcome(gifts.ToImmutable);
     }
 
-    private static Gift ReadRow(TableRow row, ProblemList problems)
+    private static Gift ReadRow(TableRow row, Shop shop, ProblemList problems)
     {
-        if (row["gift"].Length is 0 or > LongestLabel) Add(row, "gift", row["gift"], FileMessages.AGiftName, problems);
         if (row["design"].Length == 0) Add(row, "design", "", FileMessages.AValue, problems);
         DateOnly? due = null;
         if (row["due"].Length > 0)
@@ -77,10 +77,9 @@ public static class GiftsFile
             else Add(row, "due", row["due"], FileMessages.ADate, problems);
         }
 
-        var priority = 2;
-        if (row["priority"].Length > 0 && !(int.TryParse(row["priority"], NumberStyles.None, CultureInfo.InvariantCulture, out priority) && priority is >= 1 and <= 9))
-            Add(row, "priority", row["priority"], FileMessages.APriority, problems);
-        return new Gift
+        var hasPriority = int.TryParse(row["priority"], NumberStyles.None, CultureInfo.InvariantCulture, out var priority);
+        if (!hasPriority && row["priority"].Length > 0) Add(row, "priority", row["priority"], FileMessages.APriority, problems);
+        var gift = new Gift
         {
             Label = row["gift"],
             Recipient = row["recipient"],
@@ -88,9 +87,20 @@ public static class GiftsFile
             Design = row["design"],
             Options = ReadOptions(row, problems),
             Due = due,
-            Priority = priority,
+            Priority = hasPriority ? priority : 2,
+            Climate = row["climate"],
+            Finish = row["finish"],
         };
+        foreach (var problem in GiftRules.Check(gift, shop)) Add(row, ColumnOf(problem.Path), problem.Found, problem.Expected, problems);
+        return gift;
     }
+
+    private static string ColumnOf(string path) => path switch
+    {
+        "label" => "gift",
+        _ when path.StartsWith("options", StringComparison.Ordinal) => "options",
+        _ => path,
+    };
 
     private static ImmutableSortedDictionary<string, string> ReadOptions(TableRow row, ProblemList problems)
     {

@@ -44,7 +44,11 @@ public static class ShopFile
                 problems.Add(line, column, $"{path}: null", FileMessages.AValue);
             }
 
-            if (nulls.Count == 0) ShopRules.Check(shop, places, problems);
+            foreach (var problem in nulls.Count == 0 ? ShopRules.Check(shop) : [])
+            {
+                var (line, column) = places.Of("$." + problem.Path);
+                problems.Add(line, column, $"{problem.Path}: {problem.Found}", problem.Expected);
+            }
         }
 
         return problems.Outcome(() => shop!);
@@ -53,7 +57,11 @@ public static class ShopFile
     // The JSON library refuses null for a property but lets it pass as an item of a list.
     private static IEnumerable<string> NullItems(Shop shop)
     {
-        return [.. Of(shop.Clamps, "clamps"), .. Of(shop.Rods, "rods"), .. Of(shop.Times, "times"), .. Of(shop.RouterBits, "routerBits"), .. Of(shop.Blades, "blades")];
+        return
+        [
+            .. Of(shop.Clamps, "clamps"), .. Of(shop.Rods, "rods"), .. Of(shop.Times, "times"), .. Of(shop.RouterBits, "routerBits"), .. Of(shop.Blades, "blades"),
+            .. Of(shop.OwnClimates, "ownClimates"), .. Of(shop.Abrasives.Grits, "abrasives.grits"),
+        ];
 
         static IEnumerable<string> Of<T>(IEnumerable<T?> items, string name)
             where T : class => items.Select((item, i) => item is null ? $"{name}[{i}]" : "").Where(path => path.Length > 0);

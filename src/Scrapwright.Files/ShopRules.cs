@@ -1,77 +1,104 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using Scrapwright.Core.Measures;
+using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
 using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Files;
 
-/// <summary>What the numbers of a shop must keep to.</summary>
-internal static class ShopRules
+/// <summary>What the values of a shop must keep to, in a file as on a screen.</summary>
+public static class ShopRules
 {
-    internal static void Check(Shop shop, JsonPlaces places, ProblemList problems)
+    private const int LongestName = 60;
+
+    // Sizes by which something is divided, or without which a station or a bit is none.
+    private static readonly string[] NeverZero =
+    [
+        "maximumWidth", "maximumThickness", "kerf", "maximumDepth", "maximumCrosscut", "resawHeight", "throat", "stroke", "clampSpacing", "reach", "drillBits", "diameter", "length",
+    ];
+
+    /// <summary>Every value that breaks a rule, with its path; empty when the shop can be worked with.</summary>
+    /// <param name="shop">A shop without a null in any list.</param>
+    public static ImmutableArray<ValueProblem> Check(Shop shop)
     {
-        Require(Enum.IsDefined(shop.Unit), "unit", $"{shop.Unit}", "inch or millimetre");
-        Require(shop.Denominator is 2 or 4 or 8 or 16 or 32 or 64, "denominator", $"{shop.Denominator}", "2, 4, 8, 16, 32 or 64");
-        Require(shop.ConfidencePercent is >= 50 and <= 99, "confidencePercent", $"{shop.ConfidencePercent}", "a whole number from 50 to 99");
-        Require(shop.MinimumContrast is >= 0 and <= 50, "minimumContrast", $"{shop.MinimumContrast}", "a number from 0 to 50");
-        foreach (var (path, size) in PositiveSizes(shop)) Require(size.IsPositive, path, Text(size), "a size above zero");
-        foreach (var (path, size) in OtherSizes(shop)) Require(!size.IsNegative, path, Text(size), "a size of zero or more");
-        for (var i = 0; i < shop.Clamps.Length; i++) Require(shop.Clamps[i].Count >= 0, $"clamps[{i}].count", $"{shop.Clamps[i].Count}", "zero or more");
-        for (var i = 0; i < shop.Rods.Length; i++)
-        {
-            Require(shop.Rods[i].OnHand >= 0, $"rods[{i}].onHand", $"{shop.Rods[i].OnHand}", "zero or more");
-            var species = shop.Rods[i].Species;
-            Require(SpeciesTable.All.Any(known => known.Key == species), $"rods[{i}].species", species, FileMessages.ASpecies(KeysNear(species)));
-        }
+        ArgumentNullException.ThrowIfNull(shop);
+        var checks = new ValueChecks();
+        checks.Require(Enum.IsDefined(shop.Unit), "unit", $"{shop.Unit}", "inch or millimetre");
+        checks.Require(shop.Denominator is 2 or 4 or 8 or 16 or 32 or 64, "denominator", $"{shop.Denominator}", "2, 4, 8, 16, 32 or 64");
+        checks.Within("confidencePercent", shop.ConfidencePercent, 50, 99);
+        checks.Within("minimumContrast", shop.MinimumContrast, 0, 50);
+        Clamps(shop, checks);
+        Rods(shop, checks);
+        Times(shop, checks);
+        for (var i = 0; i < shop.RouterBits.Length; i++) checks.Text($"routerBits[{i}]", shop.RouterBits[i], LongestName);
+        for (var i = 0; i < shop.Blades.Length; i++) checks.Text($"blades[{i}]", shop.Blades[i], LongestName);
+        AirRules.Check(shop, checks);
+        Finishing(shop, checks);
+        Lengths(JsonSerializer.SerializeToNode(shop, PlanJson.Options), "", "", shop.Unit, checks);
+        return checks.Problems;
+    }
 
-        for (var i = 0; i < shop.Times.Length; i++)
+    private static void Clamps(Shop shop, ValueChecks checks)
+    {
+        for (var i = 0; i < shop.Clamps.Length; i++)
         {
-            var time = shop.Times[i];
-            Require(time is { SetUpMinutes: >= 0, EachMinutes: >= 0, WaitMinutes: >= 0 }, $"times[{i}]", $"{time.SetUpMinutes}, {time.EachMinutes}, {time.WaitMinutes}", "minutes of zero or more");
-            Require(shop.Times.Take(i).All(other => other.Operation != time.Operation), $"times[{i}].operation", $"{time.Operation}", "each operation only once");
-        }
-
-        void Require(bool holds, string path, string found, string expected)
-        {
-            if (holds) return;
-            var (line, column) = places.Of("$." + path);
-            problems.Add(line, column, $"{path}: {found}", expected);
+            checks.Text($"clamps[{i}].name", shop.Clamps[i].Name, LongestName);
+            checks.Within($"clamps[{i}].count", shop.Clamps[i].Count, 0, 1000);
+            checks.Within($"clamps[{i}].forceNewtons", shop.Clamps[i].ForceNewtons, 1, 100_000);
         }
     }
 
-    private static string Text(Length size) => size.ToExactText(LengthUnit.Millimetre);
+    private static void Rods(Shop shop, ValueChecks checks)
+    {
+        for (var i = 0; i < shop.Rods.Length; i++)
+        {
+            checks.Within($"rods[{i}].onHand", shop.Rods[i].OnHand, 0, 10_000);
+            var species = shop.Rods[i].Species;
+            checks.Require(SpeciesTable.All.Any(known => known.Key == species), $"rods[{i}].species", species, FileMessages.ASpecies(KeysNear(species)));
+        }
+    }
+
+    private static void Times(Shop shop, ValueChecks checks)
+    {
+        for (var i = 0; i < shop.Times.Length; i++)
+        {
+            var time = shop.Times[i];
+            checks.Within($"times[{i}].setUpMinutes", time.SetUpMinutes, 0, 10_000);
+            checks.Within($"times[{i}].eachMinutes", time.EachMinutes, 0, 10_000);
+            checks.Within($"times[{i}].waitMinutes", time.WaitMinutes, 0, 100_000);
+            checks.Require(shop.Times.Take(i).All(other => other.Operation != time.Operation), $"times[{i}].operation", $"{time.Operation}", "each operation only once");
+        }
+    }
+
+    private static void Finishing(Shop shop, ValueChecks checks)
+    {
+        var sanding = shop.Abrasives;
+        checks.Require(!sanding.Grits.IsDefaultOrEmpty, "abrasives.grits", "none", "at least one grit");
+        checks.Require(sanding.LargestStep is > 1 and <= 4, "abrasives.largestStep", $"{sanding.LargestStep}", "a ratio above 1, at most 4");
+        checks.Within("abrasives.wearsAfterCm2", sanding.WearsAfterCm2, 1, 1_000_000);
+    }
 
     private static IEnumerable<string> KeysNear(string species) =>
         SpeciesTable.Find(species) is { } found ? [found.Key] : SpeciesTable.Suggest(species).Select(near => near.Key);
 
-    private static IEnumerable<(string, Length)> PositiveSizes(Shop shop) =>
-    [
-        ("jointer.maximumWidth", shop.Jointer.MaximumWidth), ("planer.maximumWidth", shop.Planer.MaximumWidth),
-        ("planer.maximumThickness", shop.Planer.MaximumThickness), ("tableSaw.kerf", shop.TableSaw.Kerf),
-        ("tableSaw.maximumDepth", shop.TableSaw.MaximumDepth), ("tableSaw.maximumCrosscut", shop.TableSaw.MaximumCrosscut),
-        ("bandsaw.kerf", shop.Bandsaw.Kerf), ("bandsaw.resawHeight", shop.Bandsaw.ResawHeight),
-        ("drillPress.throat", shop.DrillPress.Throat), ("drillPress.stroke", shop.DrillPress.Stroke), ("clampSpacing", shop.ClampSpacing),
-        .. shop.Clamps.Select((clamp, i) => ($"clamps[{i}].reach", clamp.Reach)),
-        .. shop.DrillBits.Select((bit, i) => ($"drillBits[{i}]", bit)),
-        .. shop.Rods.Select((rod, i) => ($"rods[{i}].diameter", rod.Diameter)),
-        .. shop.Rods.Select((rod, i) => ($"rods[{i}].length", rod.Length)),
-    ];
-
-    private static IEnumerable<(string, Length)> OtherSizes(Shop shop) =>
-    [
-        ("jointer.minimumLength", shop.Jointer.MinimumLength), ("jointer.minimumThickness", shop.Jointer.MinimumThickness),
-        ("jointer.minimumWidth", shop.Jointer.MinimumWidth), ("planer.minimumLength", shop.Planer.MinimumLength),
-        ("planer.minimumThickness", shop.Planer.MinimumThickness), ("tableSaw.minimumRipLength", shop.TableSaw.MinimumRipLength),
-        ("tableSaw.minimumRipWidth", shop.TableSaw.MinimumRipWidth), ("bandsaw.minimumLength", shop.Bandsaw.MinimumLength),
-        ("keepLength", shop.KeepLength), ("keepWidth", shop.KeepWidth), ("keepThickness", shop.KeepThickness), ("narrowestStrip", shop.NarrowestStrip),
-        .. Allowances(shop.Allowances).SelectMany(entry => new[]
+    // Through the JSON, so that no length is forgotten when the shop learns a new one.
+    private static void Lengths(JsonNode? node, string path, string name, LengthUnit unit, ValueChecks checks)
+    {
+        switch (node)
         {
-            ($"allowances.{entry.Name}.mean", entry.Allowance.Mean), ($"allowances.{entry.Name}.spread", entry.Allowance.Spread),
-        }),
-    ];
-
-    private static IEnumerable<(string Name, Allowance Allowance)> Allowances(Allowances all) =>
-    [
-        ("faceJoint", all.FaceJoint), ("facePlane", all.FacePlane), ("edgeJoint", all.EdgeJoint), ("panelFlatten", all.PanelFlatten),
-        ("resawCleanUp", all.ResawCleanUp), ("sand", all.Sand), ("endTrim", all.EndTrim), ("widthTrim", all.WidthTrim),
-    ];
+            case JsonObject length when length["pm"] is { } picometres:
+                var value = Length.FromPicometres(picometres.GetValue<long>());
+                if (NeverZero.Contains(name)) checks.Positive(path, value, unit);
+                else checks.NotNegative(path, value, unit);
+                break;
+            case JsonObject members:
+                foreach (var (key, member) in members) Lengths(member, path.Length == 0 ? key : $"{path}.{key}", key, unit, checks);
+                break;
+            case JsonArray items:
+                for (var i = 0; i < items.Count; i++) Lengths(items[i], $"{path}[{i}]", name, unit, checks);
+                break;
+        }
+    }
 }

@@ -25,7 +25,7 @@ public static class WorkshopFiles
 
         var shop = files.TryGetValue(ShopFile.Name, out var shopBytes) ? gathered.Take(ShopFile.Parse(shopBytes)) ?? new Shop() : new Shop();
         var pile = files.TryGetValue(PileFile.Name, out var pileBytes) ? gathered.TakeMany(PileFile.Parse(pileBytes, shop.Unit)) : gathered.Missing<Offcut>(PileFile.Name);
-        var gifts = files.TryGetValue(GiftsFile.Name, out var giftBytes) ? gathered.TakeMany(GiftsFile.Parse(giftBytes)) : gathered.Missing<Gift>(GiftsFile.Name);
+        var gifts = files.TryGetValue(GiftsFile.Name, out var giftBytes) ? gathered.TakeMany(GiftsFile.Parse(giftBytes, shop)) : gathered.Missing<Gift>(GiftsFile.Name);
         return gathered.Outcome(new PlanRequest { Workshop = workshop, Shop = shop, Pile = pile, Gifts = gifts, Designs = ReadDesigns(files, gathered) });
     }
 

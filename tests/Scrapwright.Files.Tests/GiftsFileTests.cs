@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Files.Tests;
 
@@ -7,11 +8,13 @@ public sealed class GiftsFileTests
 {
     private const string Names = "gift,recipient,circle,design,options,due,priority\n";
 
+    private static readonly Shop Shop = new();
+
     private static FileProblem OnlyProblem(string text) =>
-        Assert.Single(Assert.IsType<FileOutcome<ImmutableArray<Gift>>.Refused>(GiftsFile.Parse(text)).Problems);
+        Assert.Single(Assert.IsType<FileOutcome<ImmutableArray<Gift>>.Refused>(GiftsFile.Parse(text, Shop)).Problems);
 
     private static ImmutableArray<Gift> Read(string text) =>
-        Assert.IsType<FileOutcome<ImmutableArray<Gift>>.Read>(GiftsFile.Parse(text)).Content;
+        Assert.IsType<FileOutcome<ImmutableArray<Gift>>.Read>(GiftsFile.Parse(text, Shop)).Content;
 
     [Fact]
     public void Parse_reads_a_gift()

@@ -1,5 +1,6 @@
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Shops;
+using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Files.Tests;
 
@@ -79,4 +80,59 @@ public sealed class ShopFileTests
         Assert.Equal(18, problems[0].Column);
         Assert.Contains(problems, p => p.Expected.EndsWith("maybe black-walnut", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void Parse_reads_air_glue_finish_and_grits()
+    {
+        var months = string.Join(", ", Enumerable.Repeat("{ \"temperatureCelsius\": 12.5, \"relativeHumidityPercent\": 70 }", 12));
+        var shop = Read($$"""
+            {
+              "ownClimates": [ { "name": "Shed by the pond", "months": [ {{months}} ] } ],
+              "climate": "Shed by the pond",
+              "pileMoisturePercent": 11.5,
+              "clamps": [ { "name": "bar", "reach": "24 in", "count": 4, "forceNewtons": 2500 }, { "name": "old", "reach": "12 in", "count": 2 } ],
+              "abrasives": { "grits": [ "P120", "P180" ], "largestStep": 1.6 }
+            }
+            """);
+
+        Assert.Equal(("Shed by the pond", 11.5, 1.6), (shop.Climate, shop.PileMoisturePercent, shop.Abrasives.LargestStep));
+        Assert.Equal(new ClimateMonth(12.5, 70), Assert.Single(shop.OwnClimates).Months[11]);
+        Assert.Equal([2500, 4000], shop.Clamps.Select(clamp => clamp.ForceNewtons));
+        Assert.Equal(ShopFile.Write(shop), ShopFile.Write(Read(ShopFile.Write(shop))));
+    }
+
+    [Theory]
+    [InlineData("\"pileMoisturePercent\": 3.9", "pileMoisturePercent: 3.9", "4 to 30")]
+    [InlineData("\"clamps\": [ { \"name\": \"a\", \"reach\": \"1 in\", \"count\": 1, \"forceNewtons\": 0 } ]", "clamps[0].forceNewtons: 0", "1 to 100000")]
+    [InlineData("\"abrasives\": { \"largestStep\": 1 }", "abrasives.largestStep: 1", "a ratio above 1, at most 4")]
+    [InlineData("\"abrasives\": { \"wearsAfterCm2\": 0 }", "abrasives.wearsAfterCm2: 0", "1 to 1000000")]
+    [InlineData("\"abrasives\": { \"grits\": [] }", "abrasives.grits: none", "at least one grit")]
+    [InlineData("\"abrasives\": { \"grits\": [ null ] }", "abrasives.grits[0]: null", FileMessages.AValue)]
+    [InlineData("\"ownClimates\": [ { \"name\": \"a\", \"months\": [] } ]", "ownClimates[0].months: 0", "12 months, January to December")]
+    [InlineData("\"ownClimates\": [ { \"name\": \"a\" } ]", "$", "months")]
+    [InlineData("\"ownClimates\": [ null ]", "ownClimates[0]: null", FileMessages.AValue)]
+    public void Parse_refuses_air_glue_and_grits_out_of_range(string member, string found, string expected)
+    {
+        var problem = Refused("{\n  " + member + "\n}").Problems[0];
+
+        Assert.Equal(2, problem.Line);
+        Assert.Contains(found, problem.Found, StringComparison.Ordinal);
+        Assert.Contains(expected, problem.Expected, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_tells_every_broken_rule_by_its_path()
+    {
+        var wet = new OwnClimate("Cellar", [.. Enumerable.Repeat(new ClimateMonth(61, 101), 12)]);
+
+        var problems = ShopRules.Check(new Shop { OwnClimates = [wet, wet with { Name = " cellar" }], Blades = ["rip\ncut"], Denominator = 12 });
+
+        Assert.Equal(2 + (2 * 12 * 2) + 1, problems.Length);
+        Assert.Contains(problems, p => p is { Path: "ownClimates[1].name", Expected: "a name of its own" });
+        Assert.Contains(problems, p => p is { Path: "ownClimates[0].months[11].temperatureCelsius", Found: "61", Expected: "-50 to 60" });
+        Assert.Contains(problems, p => p is { Path: "blades[0]" });
+    }
+
+    [Fact]
+    public void The_default_shop_breaks_no_rule() => Assert.Empty(ShopRules.Check(new Shop()));
 }

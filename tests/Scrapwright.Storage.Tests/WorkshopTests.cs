@@ -20,6 +20,8 @@ public sealed class WorkshopTests : IDisposable
             Circle = "lane",
             Due = new DateOnly(2027, 6, 21),
             Priority = 1,
+            Climate = "heated-cold",
+            Finish = "hard-wax-oil",
             Options = ImmutableSortedDictionary<string, string>.Empty.Add("count", "6").Add("size", "4 in"),
         };
 

@@ -78,9 +78,6 @@ public static class Words
         _ => rings.ToString().ToLowerInvariant() + "-sawn",
     };
 
-    /// <summary>How light a wood must be, with a blank behind it; empty for any.</summary>
-    public static string Of(Tone tone) => tone == Tone.Any ? "" : tone.ToString().ToLowerInvariant() + " ";
-
     /// <summary>Minutes as hours and minutes: 1 h 20 min.</summary>
     public static string Minutes(int minutes) => minutes switch
     {

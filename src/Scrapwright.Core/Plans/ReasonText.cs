@@ -2,34 +2,35 @@ using Scrapwright.Core.Measures;
 
 namespace Scrapwright.Core.Plans;
 
-/// <summary>Reasons in words a maker reads.</summary>
+/// <summary>Reasons in words a maker reads: the same on screens, on paper and in the terminal.</summary>
 public static class ReasonText
 {
-    /// <summary>One line, without a full stop: <c>one more strip of light wood ≥ 1 1/4 in wide, ≥ 13 in long, ≥ 7/8 in thick</c>.</summary>
+    /// <summary>One line, without a full stop: <c>one more strip of light wood ≥ 1 1/4 in wide, ≥ 13 in long, ≥ 7/8 in thick (square)</c>.</summary>
     /// <param name="reason">The reason.</param>
-    /// <param name="style">How lengths are shown. Least sizes are rounded up to its marks.</param>
-    public static string Write(Reason reason, LengthStyle style)
+    /// <param name="style">How lengths are shown. Least sizes are rounded up to its marks: a strip as short as the rounded-down number would not do.</param>
+    /// <param name="partTitle">What a part is called, by its key; null for the key.</param>
+    /// <param name="blank">What stands within a size; a no-break space keeps it on one line.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A reason of another kind.</exception>
+    public static string Write(Reason reason, LengthStyle style, Func<string, string>? partTitle = null, char blank = ' ')
     {
         ArgumentNullException.ThrowIfNull(style);
+        string Part(string key) => partTitle is null ? key : partTitle(key);
+        string Text(Length length, Rounding rounding) => LengthFormatter.Format(length, style with { Rounding = rounding, Approximate = false }).Replace(' ', blank);
+        string Least(Length length) => Text(length, Rounding.Up);
+        string Sizes(Length width, Length length, Length thickness) => $"≥{blank}{Least(width)} wide, ≥{blank}{Least(length)} long, ≥{blank}{Least(thickness)} thick";
         return reason switch
         {
             Reason.MissingStrips s =>
-                $"{Number(s.Strips)} more {(s.Strips == 1 ? "strip" : "strips")} of {Wood(s.Tone)} {Sizes(s.Width, s.Length, s.Thickness, style)} ({s.Part})",
-            Reason.MissingBoard b => $"a board {Sizes(b.Width, b.Length, b.Thickness, style)} (run {b.Run})",
-            Reason.WrongOption o => $"{o.Option}: found {(o.Found.Length == 0 ? "nothing" : o.Found)}, expected {o.Expected}",
-            Reason.BeyondShop b => $"{b.Part}: {b.Limit} is {Text(b.Allowed, style)}, needed {Text(b.Needed, style)}",
-            Reason.OutOfTime => "the search ended before it could tell: the wood left over would do for this gift taken alone",
+                $"{Number(s.Strips)} more {(s.Strips == 1 ? "strip" : "strips")} of {Wood(s.Tone)} {Sizes(s.Width, s.Length, s.Thickness)} ({Part(s.Part)})",
+            Reason.MissingBoard b => $"a board {Sizes(b.Width, b.Length, b.Thickness)} (run {b.Run})",
+            Reason.WrongOption o => $"{o.Option}: found {(o.Found.Length == 0 ? "nothing" : $"“{o.Found}”")}, expected {o.Expected}",
+            // Rounded away from each other, so that the two never read alike.
+            Reason.BeyondShop b when b.Needed < b.Allowed => $"{Part(b.Part)}: {b.Limit} is {Least(b.Allowed)}, needed {Text(b.Needed, Rounding.Down)}",
+            Reason.BeyondShop b => $"{Part(b.Part)}: {b.Limit} is {Text(b.Allowed, Rounding.Down)}, needed {Least(b.Needed)}",
+            Reason.OutOfTime => "the search ended before it could tell, as the wood left over would do for this gift alone: give it more seconds",
             _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "A reason."),
         };
     }
-
-    private static string Sizes(Length width, Length length, Length thickness, LengthStyle style)
-    {
-        var up = style with { Rounding = Rounding.Up, Approximate = false };
-        return $"≥ {Text(width, up)} wide, ≥ {Text(length, up)} long, ≥ {Text(thickness, up)} thick";
-    }
-
-    private static string Text(Length length, LengthStyle style) => LengthFormatter.Format(length, style);
 
     private static string Wood(Tone tone) => tone switch
     {

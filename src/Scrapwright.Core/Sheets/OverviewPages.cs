@@ -67,7 +67,7 @@ internal static class OverviewPages
         foreach (var unmade in facts.Plan.Unmade)
         {
             missing.Row(
-                [new(unmade.Gift, 11, true), new("Missing: " + string.Join("; or ", unmade.Reasons.Select(r => PlanWords.Of(r, facts.Shop))) + ".", 9.5)], 6);
+                [new(unmade.Gift, 11, true), new("Missing: " + string.Join("; or ", unmade.Reasons.Select(r => ReasonText.Write(r, facts.Sizes.Style, key => facts.PartTitle(unmade.Gift, key), Typesetting.Tie))) + ".", 9.5)], 6);
         }
 
         foreach (var block in missing.Blocks()) yield return block;

@@ -37,6 +37,9 @@ internal sealed class PlanFacts
 
     internal Product? Product(string gift) => products.GetValueOrDefault(gift);
 
+    /// <summary>What a part of a gift is called; its key when the design does not tell.</summary>
+    internal string PartTitle(string gift, string part) => Product(gift)?.Parts.FirstOrDefault(p => p.Key == part)?.Title ?? part;
+
     internal Gift? Gift(string label) => Plan.Request.Gifts.FirstOrDefault(g => g.Label == label);
 
     /// <summary>The piece as it comes to a step; null when the plan does not tell.</summary>

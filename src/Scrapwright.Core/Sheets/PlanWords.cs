@@ -1,5 +1,3 @@
-using Scrapwright.Core.Measures;
-using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Sheets;
@@ -84,33 +82,5 @@ public static class PlanWords
         >= 1440 when minutes % 1440 == 0 => minutes == 1440 ? "1 day" : $"{minutes / 1440} days",
         _ when minutes % 60 == 0 => $"{minutes / 60} h",
         _ => $"{minutes / 60} h {minutes % 60} min",
-    };
-
-    /// <summary>Why a gift is not made, as a sentence in the shop's unit.</summary>
-    public static string Of(Reason reason, Shop shop)
-    {
-        ArgumentNullException.ThrowIfNull(reason);
-        ArgumentNullException.ThrowIfNull(shop);
-        // Least sizes are rounded up: a strip as short as the rounded-down number would not do.
-        string Least(Length length) => LengthFormatter.Format(
-            length, new LengthStyle { Unit = shop.Unit, Denominator = shop.Denominator, Rounding = Rounding.Up, Approximate = false }).Replace(' ', Typesetting.Tie);
-        return reason switch
-        {
-            Reason.MissingStrips r =>
-                $"{(r.Strips == 1 ? "one more strip" : $"{r.Strips} more strips")} of {Wood(r.Tone)} ≥ {Least(r.Width)} wide, ≥ {Least(r.Length)} long, ≥ {Least(r.Thickness)} thick",
-            Reason.MissingBoard r => $"a board ≥ {Least(r.Width)} wide, ≥ {Least(r.Length)} long, ≥ {Least(r.Thickness)} thick",
-            Reason.WrongOption r => $"option {r.Option} is {r.Found}; expected {r.Expected}",
-            Reason.BeyondShop r => $"{r.Part} needs {Least(r.Needed)}, but {r.Limit}: {Least(r.Allowed)}",
-            Reason.OutOfTime => "the search ended early; plan again with more time",
-            _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Unknown reason."),
-        };
-    }
-
-    private static string Wood(Tone tone) => tone switch
-    {
-        Tone.Light => "light wood",
-        Tone.Middling => "middling wood",
-        Tone.Dark => "dark wood",
-        _ => "any wood",
     };
 }

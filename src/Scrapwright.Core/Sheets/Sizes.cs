@@ -18,6 +18,8 @@ internal sealed class Sizes
 
     internal LengthUnit Unit { get; }
 
+    internal LengthStyle Style => style;
+
     internal string UnitWord => Unit == LengthUnit.Inch ? "in" : "mm";
 
     /// <summary>A number to set or check, with its unit; ≈ where the rule has no such mark.</summary>

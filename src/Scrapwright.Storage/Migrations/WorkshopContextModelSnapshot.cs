@@ -42,11 +42,19 @@ namespace Scrapwright.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Climate")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Design")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
                     b.Property<DateOnly?>("Due")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Finish")
+                        .IsRequired()
                         .HasColumnType("TEXT");
 
                     b.Property<bool>("IsDeleted")

@@ -28,6 +28,10 @@ internal sealed class GiftRow
 
     public int Priority { get; set; }
 
+    public string Climate { get; set; } = "";
+
+    public string Finish { get; set; } = "";
+
     public void Take(Gift gift)
     {
         Label = gift.Label;
@@ -37,6 +41,8 @@ internal sealed class GiftRow
         OptionsJson = JsonSerializer.Serialize(gift.Options, PlanJson.Options);
         Due = gift.Due;
         Priority = gift.Priority;
+        Climate = gift.Climate;
+        Finish = gift.Finish;
     }
 
     public StoredGift Stored() => new(Id, Gift());
@@ -50,5 +56,7 @@ internal sealed class GiftRow
         Options = JsonSerializer.Deserialize<ImmutableSortedDictionary<string, string>>(OptionsJson, PlanJson.Options)!,
         Due = Due,
         Priority = Priority,
+        Climate = Climate,
+        Finish = Finish,
     };
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Scrapwright.Client.Api;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Storage;
@@ -16,12 +17,12 @@ internal static class GiftsApi
             Answers.Ok((await store.ListGiftsAsync(cancellationToken)).Select(Row)));
 
         app.MapPost(ApiRoutes.Gifts, (HttpRequest request, WorkshopStore store, CancellationToken cancellationToken) =>
-            request.WithBodyAsync<Gift>(async gift => GiftChecks.Of(gift, await store.ListDesignsAsync(cancellationToken)) is { Length: > 0 } problems
+            request.WithBodyAsync<Gift>(async gift => await ProblemsAsync(gift, store, cancellationToken) is { Length: > 0 } problems
                 ? Answers.Invalid(problems)
                 : Answers.Of(await store.AddGiftsAsync([gift], cancellationToken), What, Row)));
 
         app.MapPut(ApiRoutes.Gifts + "/{id:long}", (long id, HttpRequest request, WorkshopStore store, CancellationToken cancellationToken) =>
-            request.WithBodyAsync<Gift>(async gift => GiftChecks.Of(gift, await store.ListDesignsAsync(cancellationToken)) is { Length: > 0 } problems
+            request.WithBodyAsync<Gift>(async gift => await ProblemsAsync(gift, store, cancellationToken) is { Length: > 0 } problems
                 ? Answers.Invalid(problems)
                 : Answers.Of(await store.UpdateGiftAsync(id, gift, cancellationToken), What, Row)));
 
@@ -31,6 +32,9 @@ internal static class GiftsApi
         app.MapPost(ApiRoutes.Gifts + "/{id:long}/restore", async (long id, WorkshopStore store, CancellationToken cancellationToken) =>
             Answers.Of(await store.RestoreGiftAsync(id, cancellationToken), What, Row));
     }
+
+    private static async Task<ImmutableArray<FieldProblem>> ProblemsAsync(Gift gift, WorkshopStore store, CancellationToken cancellationToken) =>
+        GiftChecks.Of(gift, await store.GetShopAsync(cancellationToken), await store.ListDesignsAsync(cancellationToken));
 
     private static GiftRow Row(StoredGift stored) => new(stored.Id, stored.Gift);
 }

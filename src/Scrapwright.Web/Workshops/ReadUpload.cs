@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Scrapwright.Client.Api;
 using Scrapwright.Core.Designs;
-using Scrapwright.Core.Measures;
+using Scrapwright.Core.Shops;
 using Scrapwright.Files;
 using Scrapwright.Storage;
 
@@ -25,21 +25,21 @@ internal sealed class ReadUpload
 
     /// <summary>Reads what there is.</summary>
     /// <param name="upload">The files.</param>
-    /// <param name="shopUnit">Unit of bare numbers when no shop is among the files.</param>
-    internal static ReadUpload Of(Upload upload, LengthUnit shopUnit)
+    /// <param name="shop">The shop as it is, for when none is among the files.</param>
+    internal static ReadUpload Of(Upload upload, Shop shop)
     {
         var reading = new ReadUpload();
         var files = upload.Files;
-        if (files.TryGetValue(ShopFile.Name, out var shop) && reading.Take(ShopFile.Parse(shop)) is { } readShop)
+        if (files.TryGetValue(ShopFile.Name, out var bytes) && reading.Take(ShopFile.Parse(bytes)) is { } readShop)
         {
             reading.Contents = reading.Contents with { Shop = readShop };
-            shopUnit = readShop.Unit;
+            shop = readShop;
         }
 
         if (files.TryGetValue(PileFile.Name, out var pile))
-            reading.Contents = reading.Contents with { Pile = [.. reading.TakeMany(PileFile.Parse(pile, shopUnit)).Select(o => new NewOffcut(o, shopUnit))] };
+            reading.Contents = reading.Contents with { Pile = [.. reading.TakeMany(PileFile.Parse(pile, shop.Unit)).Select(o => new NewOffcut(o, shop.Unit))] };
         if (files.TryGetValue(GiftsFile.Name, out var gifts))
-            reading.Contents = reading.Contents with { Gifts = reading.TakeMany(GiftsFile.Parse(gifts)) };
+            reading.Contents = reading.Contents with { Gifts = reading.TakeMany(GiftsFile.Parse(gifts, shop)) };
         if (files.Any(f => IsDesign(f.Key)))
             reading.Contents = reading.Contents with { Designs = reading.Designs(files.Where(f => IsDesign(f.Key))) };
         return reading;

@@ -1,4 +1,3 @@
-using Scrapwright.Client.Numbers;
 using Scrapwright.Client.Plans;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
@@ -31,15 +30,5 @@ public sealed class LevelWordsTests
 
         Assert.Equal("1.00 bd ft", LevelWords.Figure(level, null, LengthUnit.Inch));
         Assert.Equal("2.36 l", LevelWords.Figure(level, null, LengthUnit.Millimetre));
-    }
-
-    [Fact]
-    public void What_is_missing_is_said_as_a_maker_would_ask_for_it()
-    {
-        var reason = new Reason.MissingStrips("square", 1, Tone.Light, Length.FromInches(5, 4), Length.FromInches(13), Length.FromInches(3, 4));
-
-        Assert.Equal(
-            "Square: one more strip of light wood ≥ 1 1/4 in wide, ≥ 13 in long, ≥ 3/4 in thick.",
-            ReasonWords.Of(reason, _ => "Square", Ruler.Default));
     }
 }

@@ -125,6 +125,20 @@ public sealed class ShortagesTests
             new Reason.MissingBoard("A", Length.FromInches(67, 32), Length.FromInches(8), Length.FromInches(1)),
             LengthStyle.Inches with { Denominator = 4 }), StringComparison.Ordinal);
 
+    [Fact]
+    public void A_part_is_called_by_its_title_and_sizes_are_not_torn_apart() =>
+        Assert.Equal("Square: reach of the clamps is 12\u00a0in, needed 12\u00a01/32\u00a0in", ReasonText.Write(
+            new Reason.BeyondShop("square", "reach of the clamps", Length.FromInches(12) + Length.FromInches(1, 64), Length.FromInches(12)),
+            LengthStyle.Inches with { Denominator = 32 },
+            _ => "Square",
+            '\u00a0'));
+
+    [Fact]
+    public void A_limit_from_below_is_rounded_away_from_what_is_needed() =>
+        Assert.EndsWith("is 1/2 in, needed 15/32 in", ReasonText.Write(
+            new Reason.BeyondShop("square", "narrowest strip", Length.FromInches(31, 64), Length.FromInches(1, 2)),
+            LengthStyle.Inches with { Denominator = 32 }), StringComparison.Ordinal);
+
     private static ImmutableArray<Reason> For(GiftDesign gift, params Offcut[] pile) => Shortages.For(
         gift,
         [.. pile.Select(o => new Leftover(new Piece(o.Label, o.Length, o.Width, o.Thickness, [new Lane(o.Label, o.Width)]), LeftoverPlace.Pile))],

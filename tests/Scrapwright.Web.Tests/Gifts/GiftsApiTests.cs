@@ -14,7 +14,7 @@ public sealed class GiftsApiTests
     public async Task A_gift_is_added_changed_deleted_and_restored()
     {
         await using var app = await RunningApp.StartAsync();
-        var gift = new Gift { Label = "a", Design = AnyDesign, Recipient = "neighbour", Due = new DateOnly(2027, 6, 21) };
+        var gift = new Gift { Label = "a", Design = AnyDesign, Recipient = "neighbour", Due = new DateOnly(2027, 6, 21), Climate = "heated-temperate", Finish = "drying-oil" };
 
         var row = await RunningApp.ReadAsync<GiftRow>(await app.PostAsync(ApiRoutes.Gifts, gift));
         await app.PutAsync(ApiRoutes.Gift(row.Id), gift with { Priority = 1 });
@@ -24,6 +24,7 @@ public sealed class GiftsApiTests
 
         var kept = Assert.Single(await app.GetAsync<ImmutableArray<GiftRow>>(ApiRoutes.Gifts));
         Assert.Equal((row.Id, 1, new DateOnly(2027, 6, 21)), (kept.Id, kept.Gift.Priority, kept.Gift.Due));
+        Assert.Equal(("heated-temperate", "drying-oil"), (kept.Gift.Climate, kept.Gift.Finish));
     }
 
     [Fact]

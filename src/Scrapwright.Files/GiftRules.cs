@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Files;
+
+/// <summary>What the values of a gift must keep to, in a file as on a screen. Its design and options are for the design to judge.</summary>
+public static class GiftRules
+{
+    /// <summary>Most characters of a label.</summary>
+    public const int LongestLabel = 24;
+
+    private const int LongestName = 80;
+
+    /// <summary>Every value that breaks a rule, by its name; empty when the gift can be kept.</summary>
+    /// <param name="gift">The gift.</param>
+    /// <param name="shop">The shop, which names climates of its own.</param>
+    public static ImmutableArray<ValueProblem> Check(Gift gift, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(gift);
+        ArgumentNullException.ThrowIfNull(shop);
+        var checks = new ValueChecks();
+        checks.Require(!string.IsNullOrWhiteSpace(gift.Label) && gift.Label.Length <= LongestLabel, "label", gift.Label, FileMessages.AGiftName);
+        checks.Text("label", gift.Label, int.MaxValue);
+        checks.Text("recipient", gift.Recipient, LongestName);
+        checks.Text("circle", gift.Circle, LongestName);
+        checks.Require(gift.Priority is >= 1 and <= 9, "priority", $"{gift.Priority}", FileMessages.APriority);
+        foreach (var (key, value) in gift.Options)
+        {
+            checks.Text("options", key, 60, mayBeEmpty: false);
+            checks.Text($"options.{key[..Math.Min(key.Length, 80)]}", value, 300);
+        }
+
+        return checks.Problems;
+    }
+}

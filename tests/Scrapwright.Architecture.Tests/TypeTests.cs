@@ -13,12 +13,14 @@ public sealed class TypeTests
         // CIELAB coordinates.
         "LabColour(l)", "LabColour(a)", "LabColour(b)",
         // Density over that of water, and a number of standard deviations.
-        "SpecificGravity.DensityKgPerM3(specificGravity)", "SpecificGravity.FromBasic(basicSpecificGravity)", "Chance.NormalShare(z)",
+        "SpecificGravity.DensityKgPerM3(specificGravity)", "SpecificGravity.FromBasic(basicSpecificGravity)", "SpecificGravity.FromTable(specificGravity12)", "Chance.NormalShare(z)",
+        // Time over the time that water needs through half a board.
+        "Acclimatisation.ShareReached(fourierNumber)",
     ];
 
     private static readonly string[] Units =
     [
-        "Picometres", "Micrometres", "Millimetres", "Metres", "Mm", "Inches", "Percent", "PerPercent", "PerMille", "Celsius", "KgPerM3", "Degrees", "Minutes", "Seconds", "Hours", "Points", "Pt",
+        "Picometres", "Micrometres", "Millimetres", "Metres", "Mm", "Inches", "Percent", "PerPercent", "PerMille", "Celsius", "KgPerM3", "Degrees", "Minutes", "Seconds", "Hours", "Days", "Points", "Pt",
     ];
 
     private static readonly Type[] PublicTypes = [.. Projects.Assemblies.Values.SelectMany(assembly => assembly.GetExportedTypes()).Where(IsWritten)];

@@ -3,10 +3,13 @@ namespace Scrapwright.Core.Wood;
 /// <summary>Specific gravity and density of wood. Specific gravity is always ovendry mass over volume; the moisture content named is that of the volume.</summary>
 public static class SpecificGravity
 {
-    /// <summary>Moisture content of the volume in the strength tables. [%]</summary>
+    // [Simpson1993], from memory: from green to ovendry the volume shrinks by 26.5 % of the basic specific gravity.
+    private const double ShrinkagePerGravity = 0.265;
+
+    /// <summary>Moisture content of the volume in the strength tables of [WoodHandbook]. [%]</summary>
     public const double TableMoisturePercent = 12;
 
-    /// <summary>Moisture content below which wood shrinks, unless known better. [%]</summary>
+    /// <summary>Moisture content below which wood shrinks, unless known better. [%]; [WoodHandbook], ch. 4</summary>
     public const double FibreSaturationPercent = 30;
 
     /// <summary>Density of wood with its water.</summary>
@@ -34,7 +37,21 @@ public static class SpecificGravity
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(basicSpecificGravity);
         ArgumentOutOfRangeException.ThrowIfNegative(moisturePercent);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(moisturePercent, FibreSaturationPercent);
-        double dryness = (FibreSaturationPercent - moisturePercent) / FibreSaturationPercent;
-        return basicSpecificGravity / (1 - 0.265 * dryness * basicSpecificGravity);
+        return basicSpecificGravity / (1 - ShrinkagePerGravity * Dryness(moisturePercent) * basicSpecificGravity);
     }
+
+    /// <summary>Specific gravity on the volume at a moisture content, from that on the volume at 12 %.</summary>
+    /// <param name="specificGravity12">Ovendry mass over volume at 12 % moisture content, over water. [1]</param>
+    /// <param name="moisturePercent">Moisture content of the volume asked for. [%], 0 to 30</param>
+    /// <returns>Ovendry mass over the volume at that moisture content. [1], not rounded.</returns>
+    /// <remarks><see cref="FromBasic"/> backwards from 12 % (G_b = G₁₂ / (1 + 0.265 · a₁₂ · G₁₂)), then forwards. Source: [Simpson1993].</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">Not above zero, or moisture outside 0 to 30.</exception>
+    public static double FromTable(double specificGravity12, double moisturePercent)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(specificGravity12);
+        double basic = specificGravity12 / (1 + ShrinkagePerGravity * Dryness(TableMoisturePercent) * specificGravity12);
+        return FromBasic(basic, moisturePercent);
+    }
+
+    private static double Dryness(double moisturePercent) => (FibreSaturationPercent - moisturePercent) / FibreSaturationPercent;
 }

@@ -22,4 +22,19 @@ public sealed class EquilibriumMoistureTests
     [InlineData(20, double.NaN)]
     public void Outside_the_source_it_refuses(double temperatureCelsius, double relativeHumidityPercent) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => EquilibriumMoisture.Percent(temperatureCelsius, relativeHumidityPercent));
+
+    [Fact]
+    public void The_inverse_undoes_the_equation() =>
+        Gen.Select(Gen.Double[-1, 130], Gen.Double[0, 100]).Sample((temperature, humidity) =>
+            Math.Abs(EquilibriumMoisture.RelativeHumidityPercent(temperature, EquilibriumMoisture.Percent(temperature, humidity)) - humidity) < 1e-8);
+
+    [Theory]
+    [InlineData(-5, 8)]
+    [InlineData(140, 8)]
+    [InlineData(20, -1)]
+    [InlineData(20, 40)]
+    [InlineData(double.NaN, 8)]
+    [InlineData(20, double.NaN)]
+    public void The_inverse_refuses_what_no_air_gives(double temperatureCelsius, double moisturePercent) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => EquilibriumMoisture.RelativeHumidityPercent(temperatureCelsius, moisturePercent));
 }

@@ -1,6 +1,5 @@
 using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
-using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Core.Tests.Wood;
 
@@ -29,32 +28,9 @@ public sealed partial class ReferencesTests
 
     private static IEnumerable<(string Key, string Place)> Used()
     {
-        foreach (Species species in SpeciesTable.All)
-        {
-            ValueSource?[] sources =
-            [
-                species.Sources.ScientificName, species.Sources.SpecificGravity, species.Sources.Shrinkage, species.Sources.VolumetricShrinkage,
-                species.Sources.Coefficients, species.Sources.SideHardness, species.Sources.Colour,
-            ];
-            foreach (ValueSource source in sources.OfType<ValueSource>())
-            {
-                yield return (source.Key, species.Key);
-            }
-
-            foreach (Match match in species.Cautions.SelectMany(caution => KeyPattern().Matches(caution)))
-            {
-                yield return (match.Groups[1].Value, species.Key);
-            }
-        }
-
-        foreach (Climate climate in ClimateTable.All)
-        {
-            yield return (climate.Source.Key, climate.Key);
-        }
-
         foreach (string folder in (string[])["src", "tests"])
         {
-            foreach (string file in Directory.EnumerateFiles(Path.Combine(Root(), folder), "*.cs", SearchOption.AllDirectories))
+            foreach (string file in Files(folder, "*.cs"))
             {
                 foreach (string line in File.ReadLines(file))
                 {
@@ -65,8 +41,22 @@ public sealed partial class ReferencesTests
                     }
                 }
             }
+
+            foreach (string file in Files(folder, "*.csv"))
+            {
+                foreach (string line in File.ReadLines(file))
+                {
+                    foreach (Match match in KeyPattern().Matches(line).Concat(SourcePattern().Matches(line)))
+                    {
+                        yield return (match.Groups[1].Value, Path.GetFileName(file));
+                    }
+                }
+            }
         }
     }
+
+    private static IEnumerable<string> Files(string folder, string pattern) =>
+        Directory.EnumerateFiles(Path.Combine(Root(), folder), pattern, SearchOption.AllDirectories).Where(file => !file.Contains("/bin/") && !file.Contains("/obj/"));
 
     private static string Root([CallerFilePath] string thisFile = "")
     {
@@ -82,4 +72,8 @@ public sealed partial class ReferencesTests
     // A key: a capital letter, then letters and digits, in square brackets, and no link behind it.
     [GeneratedRegex(@"\[([A-Z][A-Za-z0-9]+)\](?!\()")]
     private static partial Regex KeyPattern();
+
+    // A source in a table: key; place; how sure.
+    [GeneratedRegex(@"(?<=^|,|"")([A-Z][A-Za-z0-9]+);[^;,""]*(?:,[^;""]*)?; *(?:printed|derived|derived-check|memory|estimate)(?=$|,|"")")]
+    private static partial Regex SourcePattern();
 }

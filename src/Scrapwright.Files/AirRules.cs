@@ -1,4 +1,5 @@
 using Scrapwright.Core.Shops;
+using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Files;
 
@@ -7,9 +8,15 @@ internal static class AirRules
 {
     private const int LongestName = 60;
 
+    /// <summary>Whether a name that a gift or the shop has is that of a climate.</summary>
+    internal static bool IsKnown(Shop shop, string name) => name.Trim() is { Length: > 0 } wanted && Names(shop).Contains(wanted, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>What would have been a climate, with the nearest name there is.</summary>
+    internal static string Expected(Shop shop, string name) => FileMessages.AKeyOf("a climate", Names(shop), name);
+
     internal static void Check(Shop shop, ValueChecks checks)
     {
-        checks.Text("climate", shop.Climate, LongestName, mayBeEmpty: false);
+        checks.Require(IsKnown(shop, shop.Climate), "climate", shop.Climate, Expected(shop, shop.Climate));
         if (shop.PileMoisturePercent is { } moisture) checks.Within("pileMoisturePercent", moisture, 4, 30);
         for (var i = 0; i < shop.OwnClimates.Length; i++)
         {
@@ -27,4 +34,6 @@ internal static class AirRules
             }
         }
     }
+
+    private static IReadOnlyCollection<string> Names(Shop shop) => [.. shop.OwnClimates.Select(own => own.Name.Trim()), .. ClimateTable.All.Select(climate => climate.Key)];
 }

@@ -18,7 +18,7 @@ public static class ExampleWorkshop
 
     private static PlanRequest Load()
     {
-        var shop = new Shop();
+        var shop = new Shop { Climate = "shed-temperate" };
         return new()
         {
             Workshop = Name,

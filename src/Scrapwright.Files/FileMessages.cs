@@ -82,6 +82,12 @@ public static class FileMessages
 
     internal static string ASpecies(IEnumerable<string> near) => "a species" + Maybe(near);
 
+    internal static string AKeyOf(string what, IReadOnlyCollection<string> known, string found)
+    {
+        var nearest = TableReader.Nearest(found, known);
+        return nearest.Length > 0 ? $"{what}; maybe {nearest}" : $"{what}: {string.Join(", ", known)}";
+    }
+
     internal static string AColumn(IEnumerable<string> known, string nearest) => $"one of the columns {string.Join(", ", known)}{Maybe(nearest.Length == 0 ? [] : [nearest])}";
 
     /// <summary>Expected: a column.</summary>

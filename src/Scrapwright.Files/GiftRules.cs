@@ -25,6 +25,7 @@ public static class GiftRules
         checks.Text("recipient", gift.Recipient, LongestName);
         checks.Text("circle", gift.Circle, LongestName);
         checks.Require(gift.Priority is >= 1 and <= 9, "priority", $"{gift.Priority}", FileMessages.APriority);
+        checks.Require(gift.Climate.Length == 0 || AirRules.IsKnown(shop, gift.Climate), "climate", gift.Climate, AirRules.Expected(shop, gift.Climate));
         foreach (var (key, value) in gift.Options)
         {
             checks.Text("options", key, 60, mayBeEmpty: false);
@@ -32,5 +33,19 @@ public static class GiftRules
         }
 
         return checks.Problems;
+    }
+
+    /// <summary>Gifts whose climate a new shop no longer has; each with its label before the problem's found text.</summary>
+    /// <param name="gifts">The gifts.</param>
+    /// <param name="shop">The shop as it would be.</param>
+    public static ImmutableArray<ValueProblem> CheckClimates(IEnumerable<Gift> gifts, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(gifts);
+        ArgumentNullException.ThrowIfNull(shop);
+        return
+        [
+            .. gifts.Where(gift => gift.Climate.Length > 0 && !AirRules.IsKnown(shop, gift.Climate))
+                .Select(gift => new ValueProblem("ownClimates", $"no “{gift.Climate}”", $"the climate where gift {gift.Label} will live")),
+        ];
     }
 }

@@ -45,6 +45,7 @@ internal sealed class StandInServer : HttpMessageHandler
             ("GET", ApiRoutes.Workshop) => Json(new WorkshopSummary("", Offcuts.Count, Offcuts.Sum(o => o.Offcut.Count), Gifts.Count, false, false)),
             ("POST", ApiRoutes.Offcuts) => AddOffcut(Read<OffcutEntry>(body)),
             ("POST", ApiRoutes.Gifts) => AddGift(Read<Gift>(body)),
+            ("PUT", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => ChangeGift(new(Id(path), Read<Gift>(body))),
             ("PUT", ApiRoutes.Shop) => Json(Shop = Read<Shop>(body)),
             ("DELETE", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => DeleteGift(Id(path)),
             ("POST", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) && path.EndsWith("/restore", StringComparison.Ordinal) => RestoreGift(Id(path)),
@@ -71,6 +72,12 @@ internal sealed class StandInServer : HttpMessageHandler
         var row = new GiftRow(++lastId, gift);
         Gifts.Add(row);
         return Json(row, HttpStatusCode.Created);
+    }
+
+    private HttpResponseMessage ChangeGift(GiftRow row)
+    {
+        Gifts[Gifts.FindIndex(g => g.Id == row.Id)] = row;
+        return Json(row);
     }
 
     private HttpResponseMessage DeleteGift(long id)

@@ -35,4 +35,15 @@ public sealed class ExampleWorkshopTests
         Assert.All(GiftDesigns.Derive(request.Gifts, request.Designs, request.Shop), derived =>
             Assert.True(derived.Outcome is DesignOutcome.Derived, $"{derived.Gift.Label}: {derived.Outcome}"));
     }
+
+    [Fact]
+    public void The_wood_stands_in_a_shed_and_some_gifts_will_live_where_it_is_heated()
+    {
+        var request = ExampleWorkshop.Request;
+
+        Assert.Equal("shed-temperate", request.Shop.Climate);
+        Assert.Empty(ShopRules.Check(request.Shop));
+        Assert.All(request.Gifts, gift => Assert.Empty(GiftRules.Check(gift, request.Shop)));
+        Assert.InRange(request.Gifts.Count(gift => gift.Climate == "heated-temperate"), 2, 8);
+    }
 }

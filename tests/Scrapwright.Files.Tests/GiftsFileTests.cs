@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Shops;
+using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Files.Tests;
 
@@ -49,6 +50,28 @@ public sealed class GiftsFileTests
         Assert.Equal(new FileProblem(GiftsFile.Name, 3, column, found, expected), OnlyProblem(Names + "a,x,y,rod-stand,,,\n" + row + "\n"));
 
     [Fact]
+    public void Parse_reads_where_a_gift_will_live_also_by_the_shops_own_names()
+    {
+        var shop = new Shop { OwnClimates = [new OwnClimate("Granny's flat", [.. Enumerable.Repeat(new ClimateMonth(21, 40), 12)])] };
+
+        var outcome = GiftsFile.Parse("gift,design,climate\na,rod-stand,heated-cold\nb,rod-stand,granny's flat\nc,rod-stand,\n", shop);
+
+        var gifts = Assert.IsType<FileOutcome<ImmutableArray<Gift>>.Read>(outcome).Content;
+        Assert.Equal(["heated-cold", "granny's flat", ""], gifts.Select(gift => gift.Climate));
+    }
+
+    [Theory]
+    [InlineData("heated-col", "a climate; maybe heated-cold")]
+    [InlineData("granny's flat", "a climate: heated-temperate, heated-cold, hot-dry")]
+    public void Parse_refuses_a_climate_nobody_knows_and_names_the_nearest(string climate, string expected)
+    {
+        var problem = OnlyProblem($"gift,design,climate\na,rod-stand,{climate}\n");
+
+        Assert.Equal((2, 13, climate), (problem.Line, problem.Column, problem.Found));
+        Assert.StartsWith(expected, problem.Expected, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Parse_names_missing_columns() =>
         Assert.Equal(FileMessages.TheColumn("design"), OnlyProblem("gift,recipient\na,b\n").Expected);
 
@@ -61,6 +84,7 @@ public sealed class GiftsFileTests
 
         Assert.Equal(GiftsFile.Write(gifts), GiftsFile.Write(read));
         Assert.Equal(gifts.Select(g => (g.Label, g.Recipient, g.Circle, g.Design, g.Due, g.Priority)), read.Select(g => (g.Label, g.Recipient, g.Circle, g.Design, g.Due, g.Priority)));
+        Assert.Equal(gifts.Select(g => (g.Climate, g.Finish)), read.Select(g => (g.Climate, g.Finish)));
         Assert.Equal(gifts.SelectMany(g => g.Options), read.SelectMany(g => g.Options));
     }
 }

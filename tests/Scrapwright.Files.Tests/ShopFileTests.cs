@@ -102,6 +102,7 @@ public sealed class ShopFileTests
     }
 
     [Theory]
+    [InlineData("\"climate\": \"shed-colt\"", "climate: shed-colt", "a climate; maybe shed-cold")]
     [InlineData("\"pileMoisturePercent\": 3.9", "pileMoisturePercent: 3.9", "4 to 30")]
     [InlineData("\"clamps\": [ { \"name\": \"a\", \"reach\": \"1 in\", \"count\": 1, \"forceNewtons\": 0 } ]", "clamps[0].forceNewtons: 0", "1 to 100000")]
     [InlineData("\"abrasives\": { \"largestStep\": 1 }", "abrasives.largestStep: 1", "a ratio above 1, at most 4")]

@@ -19,6 +19,7 @@ public sealed class GiftDraft
     public GiftDraft(Gift gift)
     {
         (Label, Recipient, Circle, Design, Due, Priority) = (gift.Label, gift.Recipient, gift.Circle, gift.Design, gift.Due, gift.Priority);
+        (Climate, Finish) = (gift.Climate, gift.Finish);
         foreach (var (key, value) in gift.Options)
         {
             typed[key] = value;
@@ -43,6 +44,12 @@ public sealed class GiftDraft
     /// <summary>1 is made first.</summary>
     public int Priority { get; set; } = 2;
 
+    /// <summary>Where it will live: key of a climate or name of one of the shop's own; empty for the shop's.</summary>
+    public string Climate { get; set; } = "";
+
+    /// <summary>Key of its finish; empty for the shop's.</summary>
+    public string Finish { get; set; } = "";
+
     /// <summary>What stands in an option's field: what was typed, else the design's value, else the family's default.</summary>
     public string Option(DesignParameter parameter, Design? design) =>
         typed.TryGetValue(parameter.Key, out var text) ? text : Standard(parameter, design);
@@ -59,6 +66,8 @@ public sealed class GiftDraft
         Design = Design,
         Due = Due,
         Priority = Priority,
+        Climate = Climate,
+        Finish = Finish,
         Options = family.Parameters
             .Where(p => typed.TryGetValue(p.Key, out var text) && text.Trim() != Standard(p, design))
             .ToImmutableSortedDictionary(p => p.Key, p => typed[p.Key].Trim()),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Shops;
@@ -85,6 +86,14 @@ public static class Words
         _ when minutes % 60 == 0 => $"{minutes / 60} h",
         _ => $"{minutes / 60} h {minutes % 60} min",
     };
+
+    /// <summary>A month by its name.</summary>
+    /// <param name="month">1 for January to 12 for December.</param>
+    public static string Month(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
+
+    /// <summary>Reads a number of per cent, with the sign or without; null when it is none. [%]</summary>
+    public static double? Percent(string text) =>
+        double.TryParse(text.Trim().TrimEnd('%').TrimEnd().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     /// <summary>A number of things: 1 gift, 2 gifts.</summary>
     public static string Count(int count, string one, string many) => count == 1 ? $"1 {one}" : $"{count} {many}";

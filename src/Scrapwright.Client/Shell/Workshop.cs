@@ -133,6 +133,25 @@ public sealed class Workshop(Server server)
     public async Task<Answer<Shop>> ChangeAsync(Shop shop) =>
         Keep(await server.PutAsync<Shop>(ApiRoutes.Shop, shop), kept => Shop = kept);
 
+    /// <summary>Gives one of the shop's own climates another name, also where the shop and its gifts name it. Never leaves a name that means nothing.</summary>
+    /// <returns>Why it broke off; null when it is done.</returns>
+    public async Task<ApiProblem?> RenameClimateAsync(string from, string to)
+    {
+        if (Shop.OwnClimates.FirstOrDefault(own => own.Name == from) is not { } old || to == from) return null;
+        string Renamed(string climate) => string.Equals(climate.Trim(), from, StringComparison.OrdinalIgnoreCase) ? to : climate;
+
+        // Only the letters' case differs: every name still finds it.
+        if (string.Equals(from, to, StringComparison.OrdinalIgnoreCase))
+            return (await ChangeAsync(Shop with { OwnClimates = Shop.OwnClimates.Replace(old, old with { Name = to }) })).Problem;
+        if ((await ChangeAsync(Shop with { OwnClimates = Shop.OwnClimates.Insert(Shop.OwnClimates.IndexOf(old), old with { Name = to }) })).Problem is { } problem) return problem;
+        foreach (var row in Gifts.Where(row => Renamed(row.Gift.Climate) != row.Gift.Climate))
+        {
+            if ((await ChangeAsync(row.Id, row.Gift with { Climate = to })).Problem is { } ofGift) return ofGift;
+        }
+
+        return (await ChangeAsync(Shop with { Climate = Renamed(Shop.Climate), OwnClimates = [.. Shop.OwnClimates.Where(own => own.Name != from)] })).Problem;
+    }
+
     /// <summary>Opens the example workshop in place of an empty one.</summary>
     public async Task<Answer<WorkshopSummary>> OpenExampleAsync()
     {

@@ -16,7 +16,8 @@ internal static class ShopApi
         app.MapPut(ApiRoutes.Shop, (HttpRequest request, WorkshopStore store, CancellationToken cancellationToken) =>
             request.WithBodyAsync<Shop>(async shop =>
             {
-                if (ShopChecks.Of(shop) is { Length: > 0 } problems) return Answers.Invalid(problems);
+                var gifts = (await store.ListGiftsAsync(cancellationToken)).Select(stored => stored.Gift);
+                if (ShopChecks.Of(shop, gifts) is { Length: > 0 } problems) return Answers.Invalid(problems);
                 await store.PutShopAsync(shop, cancellationToken);
                 return Answers.Ok(shop);
             }));

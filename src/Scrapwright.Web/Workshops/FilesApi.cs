@@ -44,6 +44,12 @@ internal static class FilesApi
         if (!upload.Problems.IsEmpty) return Answers.Invalid(upload.Problems);
         var reading = ReadUpload.Of(upload, await store.GetShopAsync(cancellationToken));
         if (!reading.Problems.IsEmpty) return Answers.Invalid(reading.Problems);
+        if (reading.Contents is { Shop: { } shop, Gifts: null })
+        {
+            var lost = GiftRules.CheckClimates((await store.ListGiftsAsync(cancellationToken)).Select(stored => stored.Gift), shop);
+            if (!lost.IsEmpty) return Answers.Invalid([.. lost.Select(p => new FieldProblem($"{ShopFile.Name} {p.Path}", p.Found, p.Expected))]);
+        }
+
         return await Answers.OfAsync(await store.ReplaceAsync(reading.Contents, cancellationToken: cancellationToken), () => Task.FromResult(Answers.Ok(reading.Result)));
     }
 

@@ -1,4 +1,5 @@
 using Bunit;
+using Scrapwright.Client.Api;
 using Scrapwright.Client.Gifts;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
@@ -71,6 +72,33 @@ public sealed class GiftFormTests : ScreenContext
 
         Assert.Contains("expected a label that no other gift has", form.Find("#gift-label-hint").TextContent);
         Assert.Single(Far.Gifts);
+    }
+
+    [Fact]
+    public async Task Where_it_will_live_is_chosen_among_the_climates()
+    {
+        var form = await ShowAsync();
+        form.Find("#gift-recipient").Input("Ada");
+
+        form.Find("#gift-climate").Change("hot-dry");
+        form.Find("form").Submit();
+
+        Assert.Equal("hot-dry", Assert.Single(Far.Gifts).Gift.Climate);
+        Assert.StartsWith("Wood there holds ", form.Find("#gift-climate-hint").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_gift_that_is_changed_keeps_its_air_and_finish()
+    {
+        await Workshop.LoadAsync();
+        var row = new GiftRow(7, new Gift { Label = "Ada", Design = Squares.Key, Climate = "Hot-Dry", Finish = "drying-oil" });
+        Far.Gifts.Add(row);
+        var form = Render<GiftForm>(parameters => parameters.Add(f => f.Row, row));
+
+        form.Find("#gift-recipient").Input("Ada");
+        form.Find("form").Submit();
+
+        Assert.Equal(("Ada", "hot-dry", "drying-oil"), (Far.Gifts[0].Gift.Recipient, Far.Gifts[0].Gift.Climate, Far.Gifts[0].Gift.Finish));
     }
 
     private async Task<IRenderedComponent<GiftForm>> ShowAsync()

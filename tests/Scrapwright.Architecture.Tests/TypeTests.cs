@@ -16,6 +16,9 @@ public sealed class TypeTests
         "SpecificGravity.DensityKgPerM3(specificGravity)", "SpecificGravity.FromBasic(basicSpecificGravity)", "SpecificGravity.FromTable(specificGravity12)", "Chance.NormalShare(z)",
         // Time over the time that water needs through half a board.
         "Acclimatisation.ShareReached(fourierNumber)",
+        "DensityClasses.Of(specificGravity)",
+        // Ratio of two particle sizes.
+        "GritSequence.From(largestStep)",
     ];
 
     private static readonly string[] Units =

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
+using Scrapwright.Core.Finishing;
+using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
 
@@ -8,6 +10,8 @@ namespace Scrapwright.Core.Sheets;
 /// <summary>The sheets of one gift once its parts are cut: its parts go from station to station together, so their steps, drawings and cautions stand together.</summary>
 internal static class GiftPages
 {
+    private const double GritsPt = 11;
+
     internal static void Add(PageFlow flow, PlanFacts facts, string giftLabel, ImmutableArray<Step> steps)
     {
         var width = flow.WidthMm;
@@ -15,8 +19,9 @@ internal static class GiftPages
         var product = facts.Product(giftLabel);
         var made = facts.Plan.Made.FirstOrDefault(m => m.Gift == giftLabel);
         var blocks = new List<Block>();
-        foreach (var step in steps) blocks.Add(StepBlock(facts, product, step, width));
-        blocks.Add(StationPages.Cautions(facts, steps, width));
+        var gluing = steps.FirstOrDefault(s => s.Operation == Operation.Assemble);
+        foreach (var step in steps) blocks.Add(StepBlock(facts, gift, product, step, width, first: step == gluing));
+        blocks.Add(StationPages.Cautions(facts, steps, width, rags: gift is null || product is null));
         if (product is not null && !product.Cautions.IsEmpty) blocks.Add(Block.Caution(product.Cautions, width));
         if (product is not null && made is not null)
         {
@@ -37,7 +42,7 @@ internal static class GiftPages
         flow.Add(giftLabel, note, $"{giftLabel}: fitting, sanding, assembly and finish.", blocks);
     }
 
-    private static Block StepBlock(PlanFacts facts, Product? product, Step step, double width)
+    private static Block StepBlock(PlanFacts facts, Gift? gift, Product? product, Step step, double width, bool first)
     {
         var assembly = product is not null && step.AssemblyIndex >= 0 && step.AssemblyIndex < product.Assembly.Length ? product.Assembly[step.AssemblyIndex] : null;
         var pen = new Pen();
@@ -46,22 +51,36 @@ internal static class GiftPages
         var place = $"{PlanWords.Of(step.Station)} · step {step.Number} · {PlanWords.Minutes(step.HandsOnMinutes)}"
             + (step.WaitMinutes > 0 ? $" · then wait {PlanWords.Minutes(step.WaitMinutes)}" : "");
         pen.Text(width, 4.8, place, 9.5, false, Side.Right);
+        var pieces = string.Join(", ", step.Works.SelectMany(w => w.In).Distinct());
+        // The grits stand large at the end of the line of pieces, or where that is long, behind what to do.
+        var grits = gift is not null && product is not null && step.Operation == Operation.Sand ? FinishingLines.Grits(SandingAdvice.For(facts.Plan, gift, product)) : "";
+        var beside = grits.Length == 0 || Typesetting.WidthMm(pieces, 9, false) + Typesetting.WidthMm(grits, GritsPt, true) + 4 <= width - 10;
         var y = 6.6;
         if (assembly is not null)
         {
-            var text = Fill(assembly.Text, assembly.Sizes.Select(facts.Sizes.Of));
+            var text = Fill(assembly.Text, assembly.Sizes.Select(facts.Sizes.Of)) + (beside ? "" : $" {grits}.");
             y += pen.Paragraph(10, y, width - 10, text, 11);
         }
 
         if (StationPages.SharedSetting(step) is { } setting)
             y += pen.Paragraph(10, y, width - 10, $"{StationPages.SettingWord(step.Operation)} {facts.Sizes.Of(setting)}", 13, true);
 
-        var pieces = step.Works.SelectMany(w => w.In).Distinct().ToArray();
-        if (pieces.Length > 0) y += pen.Paragraph(10, y + 0.4, width - 10, string.Join(", ", pieces), 9) + 0.4;
+        if (beside && grits.Length > 0) pen.Text(width, y + 0.4 + FontAdvances.AscentMm(GritsPt), grits, GritsPt, true, Side.Right);
+        if (pieces.Length > 0) y += pen.Paragraph(10, y + 0.4, width - 10, pieces, 9) + (beside && grits.Length > 0 ? 1 : 0.4);
         foreach (var way in step.Works.Select(w => w.Workaround).Where(w => w != Workaround.None).Distinct())
         {
             pen.Warning(10, y + 0.4, 3.8);
             y += pen.Paragraph(15, y + 0.4, width - 15, PlanWords.Of(way), 9, true) + 0.6;
+        }
+
+        if (gift is not null && product is not null)
+        {
+            foreach (var line in FinishingLines.For(facts.Plan, gift, product, step, first))
+            {
+                if (line.Warns) pen.Warning(10, y + 0.4, 3.8);
+                var left = line.Warns ? 15 : 10;
+                y += pen.Paragraph(left, y + 0.4, width - left, line.Text, line.Warns ? 9 : 8.5, line.Warns) + 0.3;
+            }
         }
 
         y = Math.Max(y, 9);

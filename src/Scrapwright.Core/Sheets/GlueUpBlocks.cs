@@ -1,3 +1,4 @@
+using Scrapwright.Core.Finishing;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
 using Scrapwright.Core.Plans;
@@ -12,7 +13,9 @@ internal static class GlueUpBlocks
     {
         yield return Block.Of(GlueUpDrawing.Draw(glueUp, facts, DrawingLook.Hatched, width, 90), "", 2) with { WithNext = true };
         yield return Facts(facts, glueUp, width);
-        yield return Ladders(facts, glueUp, width);
+        var advice = GlueUpAdvice.For(facts.Plan, glueUp, null, facts.Woods);
+        if (!advice.Cautions.IsEmpty) yield return Block.Caution(advice.Cautions, width, 8.5) with { WithNext = true };
+        yield return Ladders(facts, glueUp, advice, width);
     }
 
     // (start − kerfs) ÷ layers − clean-up, compared with what a layer needs.
@@ -47,17 +50,42 @@ internal static class GlueUpBlocks
             x = pen.Text(x + 6, 4.3, task, 10).RightMm + 5;
         }
 
-        pen.Text(0, 10.4, Typesetting.Shorten(string.Join(" · ", texts), 10, true, width), 10, true);
+        // On the line of the boxes where it fits, so that two glue-ups stand on one page.
+        var line = string.Join(" · ", texts);
+        if (Typesetting.WidthMm(line, 10, true) <= width - x)
+        {
+            pen.Text(width, 4.3, line, 10, true, Side.Right);
+            return new(8, pen.Marks) { WithNext = true };
+        }
+
+        pen.Text(0, 10.4, Typesetting.Shorten(line, 10, true, width), 10, true);
         return new(14, pen.Marks) { WithNext = true };
     }
 
-    private static Block Ladders(PlanFacts facts, GlueUp glueUp, double width)
+    // The width ladder is the shorter one, so the advice stands below it. The name of each line is bold.
+    private static double Advice(Pen pen, GlueUpAdvice advice, double xMm, double topMm, double widthMm)
+    {
+        const double SizePt = 8.5;
+        const double GapMm = 1.5;
+        var y = topMm + 1;
+        foreach (var fact in advice.Facts)
+        {
+            var name = Typesetting.WidthMm(fact.Name, SizePt, true) + GapMm;
+            pen.Paragraph(xMm, y, widthMm, fact.Name, SizePt, true);
+            y += pen.Paragraph(xMm + name, y, widthMm - name, fact.Text, SizePt);
+        }
+
+        return y;
+    }
+
+    private static Block Ladders(PlanFacts facts, GlueUp glueUp, GlueUpAdvice advice, double width)
     {
         var pen = new Pen();
         var half = (width - 6) / 2;
         var left = Ladder(pen, facts, 0, half, "Thickness", glueUp.ThicknessLadder);
         var right = Ladder(pen, facts, half + 6, half, "Width", glueUp.WidthLadder);
-        return new(Math.Max(left, right) + 6, pen.Marks);
+        if (!advice.Facts.IsEmpty) right = Advice(pen, advice, half + 6, right, half);
+        return new(Math.Max(left, right) + 4.5, pen.Marks);
     }
 
     // Two rungs of one operation (the least it takes, then the rest down to size) are one visit to the machine.

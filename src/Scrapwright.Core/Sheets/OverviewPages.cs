@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
+using Scrapwright.Core.Finishing;
 using Scrapwright.Core.Plans;
 
 namespace Scrapwright.Core.Sheets;
@@ -119,6 +120,21 @@ internal static class OverviewPages
             var why = item.Why.Length == 0 ? "" : $" (for {item.Why})";
             yield return Block.Tick($"{item.Count} × {item.What}{size}{length}{why}", width, 10.5);
         }
+
+        var used = Consumables.For(facts.Plan, facts.Designs);
+        if (used.IsEmpty) yield break;
+        yield return Block.Paragraph("Used up: check what is left in the shop", width, 10, bold: true) with { WithNext = true };
+        foreach (var text in UsedUp(used)) yield return Block.Tick(text, width, 9.5);
+    }
+
+    // All grits on one line, so that the overview stays on its page.
+    private static IEnumerable<string> UsedUp(ImmutableArray<Consumable> used)
+    {
+        foreach (var one in used.Where(c => c.Kind is ConsumableKind.Glue or ConsumableKind.Finish))
+            yield return $"{one.What}{(one.Text.Length > 0 ? $", {one.Text}" : ", its label says how much")} ({one.Why})";
+        var discs = used.Where(c => c.Kind == ConsumableKind.Abrasive).Select(c => $"{c.Text} × {c.What}").ToArray();
+        if (discs.Length > 0) yield return $"discs or sheets: {string.Join(", ", discs)}";
+        foreach (var one in used.Where(c => c.Kind == ConsumableKind.Rag)) yield return $"{one.Text} {one.What} ({one.Why})";
     }
 
     private static IEnumerable<Block> Woods(PlanFacts facts, double width)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
+using Scrapwright.Core.Finishing;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
@@ -18,7 +19,7 @@ internal sealed class PlanFacts
 
     internal PlanFacts(Plan plan, ImmutableArray<GiftDesign> designs)
     {
-        Plan = plan;
+        (Plan, Designs, Woods) = (plan, designs, new PlanWoods(plan));
         Sizes = new Sizes(plan.Request.Shop);
         offcuts = plan.Request.Pile.SelectMany(o => o.Pieces()).ToDictionary(o => o.Label);
         products = designs.Select(d => (d.Gift.Label, Product: (d.Outcome as DesignOutcome.Derived)?.Product))
@@ -28,6 +29,10 @@ internal sealed class PlanFacts
     }
 
     internal Plan Plan { get; }
+
+    internal ImmutableArray<GiftDesign> Designs { get; }
+
+    internal PlanWoods Woods { get; }
 
     internal Shop Shop => Plan.Request.Shop;
 

@@ -36,10 +36,7 @@ internal static class StationCautions
         Station.Bench => ["Dry fit before glue. Check diagonals."],
         Station.Sanding => ["Dust: mask and extraction, also by hand. Vacuum between grits."],
         Station.Finishing =>
-        [
-            "Oily rags catch fire by themselves: spread them flat outdoors to dry or drown them in a closed tin.",
-            "Fresh air. On things for food use a finish its maker calls food safe once cured.",
-        ],
+        ["Fresh air, gloves."],
         _ => [],
     };
 

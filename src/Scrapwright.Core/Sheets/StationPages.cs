@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Scrapwright.Core.Finishing;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
@@ -21,9 +22,11 @@ internal static class StationPages
         flow.Add(title, note, $"{title}: {string.Join(", ", steps.Select(s => PlanWords.Of(s.Operation)).Distinct())}.", blocks);
     }
 
-    internal static Block Cautions(PlanFacts facts, ImmutableArray<Step> steps, double width)
+    // With rags it warns of oily ones and of food at finishing; without where the step does so itself.
+    internal static Block Cautions(PlanFacts facts, ImmutableArray<Step> steps, double width, bool rags = true)
     {
         var texts = steps.Select(s => s.Station).Distinct().SelectMany(s => StationCautions.For(s, facts.Shop, facts.Sizes)).ToList();
+        if (rags && steps.Any(s => s.Station == Station.Finishing)) texts.InsertRange(0, [OilyRags.Caution, "On things for food use a finish its maker calls food safe once cured."]);
         var species = steps.SelectMany(s => s.Works.SelectMany(w => w.In).Select(id => facts.Before(s, id))).SelectMany(p => facts.Species(p)).Distinct().ToArray();
         if (steps.Any(s => StationCautions.MakesDust(s.Station))) texts.AddRange(OfSpecies("Dust, mask on. ", species, c => !AboutFood(c)));
         if (steps.Any(s => s.Station == Station.Finishing)) texts.AddRange(OfSpecies("Food: ", species, AboutFood));

@@ -45,22 +45,26 @@ internal readonly struct EmbeddedRow(string table, string[] header, string[] cel
         Enum.TryParse(Text(column), ignoreCase: true, out T value) && Enum.IsDefined(value) ? value : throw Malformed(column);
 
     /// <summary>A source as <c>Key; place; how sure</c>, or null for an empty cell.</summary>
-    internal ValueSource? Source(string column)
-    {
-        string text = Text(column);
-        if (text.Length == 0)
-        {
-            return null;
-        }
+    internal ValueSource? Source(string column) => Text(column) is { Length: > 0 } text ? ToSource(text, column) : null;
 
-        string[] parts = text.Split(';', StringSplitOptions.TrimEntries);
-        return parts.Length == 3 ? new ValueSource(parts[0], parts[1], ToConfidence(parts[2], column)) : throw Malformed(column);
+    /// <summary>Sources between upright strokes; at least one.</summary>
+    internal ImmutableArray<ValueSource> Sources(string column)
+    {
+        EmbeddedRow row = this;
+        Required(column);
+        return [.. List(column).Select(text => row.ToSource(text, column))];
     }
 
     internal ValueSource RequiredSource(string column) => Source(column) ?? throw Malformed(column);
 
     internal InvalidDataException Malformed(string column) =>
         new($"Table {table}, row {cells[0]}: column {column} is missing or malformed: '{Text(column)}'.");
+
+    private ValueSource ToSource(string text, string column)
+    {
+        string[] parts = text.Split(';', StringSplitOptions.TrimEntries);
+        return parts.Length == 3 ? new ValueSource(parts[0], parts[1], ToConfidence(parts[2], column)) : throw Malformed(column);
+    }
 
     private double ToNumber(string text, string column) =>
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) ? value : throw Malformed(column);

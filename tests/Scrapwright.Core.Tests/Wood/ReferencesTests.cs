@@ -74,6 +74,6 @@ public sealed partial class ReferencesTests
     private static partial Regex KeyPattern();
 
     // A source in a table: key; place; how sure.
-    [GeneratedRegex(@"(?<=^|,|"")([A-Z][A-Za-z0-9]+);[^;,""]*(?:,[^;""]*)?; *(?:printed|derived|derived-check|memory|estimate)(?=$|,|"")")]
+    [GeneratedRegex(@"(?<=^|,|""|\| )([A-Z][A-Za-z0-9]+);[^;,""]*(?:,[^;""]*)?; *(?:printed|derived|derived-check|memory|estimate)(?=$|,|""| \|)")]
     private static partial Regex SourcePattern();
 }

@@ -21,7 +21,7 @@ public sealed partial class DocsTests
 
     public static TheoryData<string> Nouns =>
     [
-        nameof(Offcut), nameof(Defect), nameof(Species), nameof(EntryLine), nameof(Design), nameof(Product), nameof(Part), nameof(Gift), nameof(Shop), nameof(Station),
+        nameof(Offcut), nameof(Defect), nameof(Species), nameof(EntryLine), nameof(Design), nameof(Product), nameof(Part), nameof(Fit), nameof(Gift), nameof(Shop), nameof(Station),
         nameof(Operation), nameof(Allowance), nameof(Workaround), nameof(Plan), nameof(Step), nameof(Work), nameof(Piece), nameof(Lane), nameof(Strip), nameof(GlueUp), nameof(BoardRun),
         nameof(Leftover), nameof(Level), nameof(Reason),
     ];

@@ -139,8 +139,11 @@ public sealed class RodStand : DesignFamily
             Glued =
             [
                 new(Plate, GrainDirection.Width, Plate, GrainDirection.Width, sizes.BetweenRodsAcross),
-                new(Rod, GrainDirection.Along, Plate, GrainDirection.Thickness, sizes.HoleDepth),
-                new(Rod, GrainDirection.Width, Plate, GrainDirection.Along, sizes.Rod),
+                new(Rod, GrainDirection.Along, Plate, GrainDirection.Thickness, sizes.HoleDepth)
+                {
+                    Remedy = sizes.StoppedDepth is null ? "Let the rod ends stand back a little: in dry months they show." : "Glue the bottom of the hole only.",
+                },
+                new(Rod, GrainDirection.Width, Plate, GrainDirection.Along, sizes.Rod) { Remedy = "Take rods that slide in by hand: a tight one can split the plate when it swells." },
             ],
         },
         new("opening for the set", [Plate, Rod], 1,

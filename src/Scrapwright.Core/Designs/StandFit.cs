@@ -9,11 +9,11 @@ internal readonly record struct StandFit(Length Least, Length? Most, HeldFrom Fr
     private const string LeastClearance = "least-clearance";
     private const string MostClearance = "most-clearance";
 
-    // Common practice, no source: a square that is to slide in by hand. The most is our own choice.
+    // Common practice, no source: a square that is to slide in by hand.
     internal static readonly ImmutableArray<DesignParameter> Parameters =
     [
         new(LeastClearance, "Least clearance", ParameterKind.Length, "1/64 in", "What must be left in the dampest month, both sides together.", [], "0 in", "1 in"),
-        new(MostClearance, "Most clearance", ParameterKind.Length, "0 in", "What it may grow to in the driest month, both sides together; 0 for twice what it is made with.", [], "0 in", "4 in"),
+        new(MostClearance, "Most clearance", ParameterKind.Length, "0 in", "What it may grow to in the driest month, both sides together; 0 for no limit.", [], "0 in", "4 in"),
     ];
 
     internal static StandFit Read(DesignOptions options, DesignContext context, bool makes)
@@ -25,24 +25,20 @@ internal readonly record struct StandFit(Length Least, Length? Most, HeldFrom Fr
     }
 
     /// <summary>The opening that a square slides into, whichever way its grain lies.</summary>
-    internal Fit Beside(string key, string title, StackedSet set, FitOption option, ImmutableArray<Extent> holder)
+    internal Fit Beside(string key, string title, StackedSet set, FitOption option, ImmutableArray<Extent> holder) => new()
     {
-        var clearance = Length.Sum(holder.Select(e => e.Size)) - set.Size;
-        return new()
-        {
-            Key = key,
-            Title = title,
-            HeldTitle = "a square",
-            Holder = holder,
-            Held = [new(SquareSet.Key, GrainDirection.Width, set.Size)],
-            HeldTurns = true,
-            HeldFrom = From,
-            HeldGift = Gift,
-            Least = Least,
-            Most = Most ?? (clearance * 2),
-            Option = option,
-        };
-    }
+        Key = key,
+        Title = title,
+        HeldTitle = "a square",
+        Holder = holder,
+        Held = [new(SquareSet.Key, GrainDirection.Width, set.Size)],
+        HeldTurns = true,
+        HeldFrom = From,
+        HeldGift = Gift,
+        Least = Least,
+        Most = Most,
+        Option = option,
+    };
 
     /// <summary>The room that the stack stands in; it may be as high as the maker likes.</summary>
     internal Fit Above(string key, string title, StackedSet set, FitOption option, ImmutableArray<Extent> holder) => new()

@@ -10,6 +10,7 @@ internal static class UStandParts
     internal const string Base = "base";
     internal const string Right = "right-upright";
     internal const string Bar = "bar";
+    private const string LapRemedy = "Glue only the middle of each lap, make the sides narrower, or give the slots more fit.";
 
     /// <summary>Side A from one board, side B from another, in the order left upright, base, right upright; each bar from a board of its own.</summary>
     internal static ImmutableArray<GrainRun> Runs { get; } =
@@ -86,8 +87,8 @@ internal static class UStandParts
             // Crossed boards: each lap is glued over the width of one and along the grain of the other.
             Glued =
             [
-                new(Base, GrainDirection.Width, Bar, GrainDirection.Along, sizes.Depth),
-                new(Bar, GrainDirection.Thickness, Base, GrainDirection.Along, sizes.BarThickness),
+                new(Base, GrainDirection.Width, Bar, GrainDirection.Along, sizes.Depth) { Remedy = LapRemedy },
+                new(Bar, GrainDirection.Thickness, Base, GrainDirection.Along, sizes.BarThickness) { Remedy = LapRemedy },
             ],
         },
         new("opening for the set", [Left, Right, Base], 2,

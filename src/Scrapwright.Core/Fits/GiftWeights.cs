@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Wood;
+
+namespace Scrapwright.Core.Fits;
+
+/// <summary>What the gifts of a plan weigh, from the pieces they are of.</summary>
+public static class GiftWeights
+{
+    // Steps in which a mass is told: [g], our own choice.
+    private const int Step = 5;
+
+    // Density of wood whose species is not in the table: estimate.
+    private const double UsualDensityKgPerM3 = 650;
+
+    /// <summary>The made gifts, in the plan's order.</summary>
+    public static ImmutableArray<GiftWeight> Of(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Of(plan, GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop));
+    }
+
+    /// <summary>The same, for designs that are already derived.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="designs">What came of the designs of the plan's gifts.</param>
+    public static ImmutableArray<GiftWeight> Of(Plan plan, ImmutableArray<GiftDesign> designs)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Of(new PlanWood(plan, designs));
+    }
+
+    internal static ImmutableArray<GiftWeight> Of(PlanWood wood) => [.. wood.Plan.Made.Select(m => Of(wood, m))];
+
+    private static GiftWeight Of(PlanWood wood, MadeGift made)
+    {
+        var (fitted, mean) = (wood.FittedPercent(made.Gift), wood.Home(made.Gift).MeanPercent);
+        var parts = wood.Product(made.Gift)?.Parts ?? [];
+        double grams = 0;
+        foreach (var key in made.Parts.Select(p => p.Part).Distinct())
+        {
+            var share = parts.FirstOrDefault(p => p.Key == key) is { } part ? Left(part) : 1;
+            grams += wood.Copies(made.Gift, key).Sum(p => Grams(wood, p, fitted)) * share;
+        }
+
+        // Measured when fitted, weighed when settled: the dry wood stays, its water changes.
+        grams *= (1 + (mean / 100)) / (1 + (fitted / 100));
+        return new() { Gift = made.Gift, Grams = (int)Math.Ceiling(grams / Step) * Step, MoisturePercent = mean };
+    }
+
+    /// <summary>A piece as the box it fills, or the cylinder of a rod. [g]</summary>
+    private static double Grams(PlanWood wood, Piece piece, double moisturePercent)
+    {
+        if (wood.Rod(piece.Id) is { } rod)
+            return Grams(rod.Species, Volume.Of(piece.Length, rod.Diameter, rod.Diameter), moisturePercent) * Math.PI / 4;
+        return piece.Lanes.Sum(l => Grams(wood.Offcut(l.Offcut)?.Species ?? "", Volume.Of(piece.Length, l.Width, piece.Thickness), moisturePercent));
+    }
+
+    private static double Grams(string key, Volume volume, double moisturePercent) =>
+        SpeciesTable.All.FirstOrDefault(s => s.Key == key) is { } species
+            ? WoodMass.GramsOf(species, volume, Math.Min(moisturePercent, SpecificGravity.FibreSaturationPercent))
+            : volume.CubicMillimetres * UsualDensityKgPerM3 * 1e-6;
+
+    /// <summary>Share of a part's box that holes and slots leave, 0 to 1. Mitres and edges are left in.</summary>
+    private static double Left(Part part)
+    {
+        var box = Volume.Of(part.Length, part.Width, part.Thickness).CubicMillimetres;
+        if (part.Kind == PartKind.Rod || box <= 0) return 1;
+        var holes = part.Holes.Sum(h => Volume.Of(h.Diameter, h.Diameter, h.Depth).CubicMillimetres * Math.PI / 4);
+        var notches = part.Notches.Sum(n => Volume.Of(n.Opening, n.Depth, n.AcrossFace ? part.Width : part.Thickness).CubicMillimetres);
+        return Math.Max(0, 1 - ((holes + notches) / box));
+    }
+}

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Wood;
+
+namespace Scrapwright.Core.Fits;
+
+/// <summary>The fits of everything a plan makes, with the strips that are really in it.</summary>
+public static class PlanFits
+{
+    /// <summary>All fits of the made gifts, in the plan's order. Fitted in the month a gift is due; lives in the gift's climate.</summary>
+    public static ImmutableArray<PlanFit> Of(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Of(plan, GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop));
+    }
+
+    /// <summary>The same, for designs that are already derived.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="designs">What came of the designs of the plan's gifts.</param>
+    public static ImmutableArray<PlanFit> Of(Plan plan, ImmutableArray<GiftDesign> designs)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Of(new PlanWood(plan, designs));
+    }
+
+    internal static ImmutableArray<PlanFit> Of(PlanWood wood) =>
+    [
+        .. from made in wood.Plan.Made
+           let product = wood.Product(made.Gift)
+           where product is not null
+           from fit in product.Fits
+           select new PlanFit(made.Gift, fit, Season(wood, made.Gift, fit)),
+    ];
+
+    private static SeasonFit Season(PlanWood wood, string gift, Fit fit)
+    {
+        var notes = ImmutableArray.CreateBuilder<string>();
+        var held = fit.HeldFrom switch { HeldFrom.SameGift => gift, HeldFrom.OtherGift => fit.HeldGift, _ => "" };
+        var sides = new FitSides(
+            [.. fit.Holder.Select(e => Term(wood, gift, e, turns: false, notes))],
+            [.. fit.Held.Select(e => Term(wood, held, e, fit.HeldTurns, notes))]);
+        var season = new FitYear(sides, wood.Here, wood.Month(gift), wood.Home(gift), fit.Least, fit.Most).Work(fit.Option, Mark(wood));
+        return season with { Notes = [.. FitNotes.OfYear(season, wood.Gift(gift)), .. notes.Distinct()] };
+    }
+
+    private static MovingTerm Term(PlanWood wood, string gift, Extent extent, bool turns, ImmutableArray<string>.Builder notes)
+    {
+        var still = Enumerable.Repeat(MovingBody.Still, turns ? extent.Copies : 0);
+        var bodies = wood.Copies(gift, extent.Part).Select(p => wood.Body(p, extent.Direction)).Where(b => !b.Woods.IsEmpty).ToImmutableArray();
+        var repeats = bodies.IsEmpty;
+        if (repeats)
+        {
+            var guesses = Guesses(wood, gift, extent.Part);
+            bodies = [.. guesses.Select(s => new MovingBody(extent.Direction, [new(s, RingOrientation.Unknown, extent.Direction, extent.Size.Abs())]))];
+            notes.Add(FitNotes.OfGuess(extent.Part, guesses));
+        }
+
+        if (extent.Direction != GrainDirection.Along) notes.AddRange(FitNotes.OfWoods(bodies.SelectMany(b => b.Woods)));
+        return new(extent.Size, extent.Copies, [.. bodies, .. still], repeats);
+    }
+
+    // The wood of what another gift or nobody makes: the species wished for it, or any of the pile.
+    private static ImmutableArray<string> Guesses(PlanWood wood, string gift, string part)
+    {
+        var wished = wood.Product(gift)?.Parts.FirstOrDefault(p => p.Key == part) is { } known ? known.Wish?.Species ?? known.Species : [];
+        if (!wished.IsDefaultOrEmpty) return wished;
+        var pile = wood.PileSpecies;
+        return pile.IsEmpty ? [.. SpeciesTable.All.Select(s => s.Key)] : pile;
+    }
+
+    // What the maker can set: the finest fraction of the rule, or a tenth of a millimetre.
+    private static Length Mark(PlanWood wood) =>
+        wood.Shop.Unit == LengthUnit.Inch ? Length.FromInches(1, wood.Shop.Denominator) : Length.FromMicrometres(100);
+}

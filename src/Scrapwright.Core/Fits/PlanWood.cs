@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Pile;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+using Scrapwright.Core.Wood;
+
+namespace Scrapwright.Core.Fits;
+
+/// <summary>Which wood every part of a plan is of, and the air it is made in and lives in.</summary>
+internal sealed class PlanWood
+{
+    private readonly Dictionary<string, Offcut> offcuts = [];
+    private readonly Dictionary<string, Piece> last = [];
+    private readonly Dictionary<string, RodUse> rods = [];
+    private readonly Dictionary<string, MadeGift> made = [];
+    private readonly Dictionary<string, Product> products = [];
+    private readonly Dictionary<string, Gift> gifts = [];
+
+    internal PlanWood(Plan plan, ImmutableArray<GiftDesign> designs)
+    {
+        Plan = plan;
+        foreach (var offcut in plan.Request.Pile.SelectMany(o => o.Pieces()))
+        {
+            offcuts[offcut.Label] = offcut;
+            last[offcut.Label] = new(offcut.Label, offcut.Length, offcut.Width, offcut.Thickness, [new(offcut.Label, offcut.Width)]);
+        }
+
+        foreach (var piece in plan.Steps.SelectMany(s => s.Works).SelectMany(w => w.Out)) last[piece.Id] = piece;
+        foreach (var rod in plan.Rods)
+            foreach (var id in rod.Pieces) rods[id] = rod;
+        foreach (var gift in plan.Request.Gifts) gifts.TryAdd(gift.Label, gift);
+        foreach (var gift in plan.Made) made.TryAdd(gift.Gift, gift);
+        foreach (var design in designs)
+            if (design.Outcome is DesignOutcome.Derived fits) products.TryAdd(design.Gift.Label, fits.Product);
+        Shop = plan.Request.Shop;
+        Here = ShopClimates.Find(Shop, "") ?? ClimateTable.Find(ClimateTable.DefaultKey)!;
+    }
+
+    internal Plan Plan { get; }
+
+    internal Shop Shop { get; }
+
+    /// <summary>The air of the shop; the table's usual one where the shop names none that is known.</summary>
+    internal Climate Here { get; }
+
+    internal Gift? Gift(string label) => gifts.GetValueOrDefault(label);
+
+    internal Product? Product(string gift) => products.GetValueOrDefault(gift);
+
+    /// <summary>The air where a gift will live; the shop's where it names none that is known.</summary>
+    internal Climate Home(string gift) => ShopClimates.Find(Shop, Gift(gift)?.Climate ?? "") ?? Here;
+
+    /// <summary>The month a gift is fitted: that of the day it is due; null for none.</summary>
+    internal int? Month(string gift) => Gift(gift)?.Due?.Month;
+
+    /// <summary>Moisture content when a gift is fitted. [%]</summary>
+    internal double FittedPercent(string gift) => Here.MoisturePercent(Month(gift) ?? FitYear.Driest(Here));
+
+    internal Offcut? Offcut(string label) => offcuts.GetValueOrDefault(label);
+
+    /// <summary>The rod a piece is cut from; null when it is cut from wood of the pile.</summary>
+    internal RodUse? Rod(string piece) => rods.GetValueOrDefault(piece);
+
+    /// <summary>The panel of a glue-up as its last step leaves it: the first layer where it was resawn; null when the plan does not tell.</summary>
+    internal Piece? Panel(GlueUp glueUp) => last.GetValueOrDefault(glueUp.Id + "/1") ?? last.GetValueOrDefault(glueUp.Id);
+
+    /// <summary>The pieces that the copies of a part are in the end, in the order of the copies; empty when the plan does not make them.</summary>
+    internal ImmutableArray<Piece> Copies(string gift, string part) => made.TryGetValue(gift, out var parts)
+        ? [.. parts.Parts.Where(p => p.Part == part).OrderBy(p => p.Copy).Select(p => last.GetValueOrDefault(p.Piece)).OfType<Piece>()]
+        : [];
+
+    /// <summary>The wood of a piece: its strips from lower to upper edge, or its rod. Sizes lie in the direction asked for; strips add up across the width only.</summary>
+    internal ImmutableArray<MovingWood> Woods(Piece piece, GrainDirection direction)
+    {
+        if (rods.TryGetValue(piece.Id, out var rod)) return [new(rod.Species, RingOrientation.Unknown, direction, direction == GrainDirection.Along ? piece.Length : rod.Diameter)];
+        return
+        [
+            .. from lane in piece.Lanes
+               let offcut = Offcut(lane.Offcut)
+               where offcut is not null
+               select new MovingWood(offcut.Species, offcut.Rings, direction, direction switch
+               {
+                   GrainDirection.Along => piece.Length,
+                   GrainDirection.Width => lane.Width,
+                   _ => piece.Thickness,
+               }),
+        ];
+    }
+
+    /// <summary>A piece as a body that moves in one direction.</summary>
+    internal MovingBody Body(Piece piece, GrainDirection direction) => new(direction, Woods(piece, direction));
+
+    /// <summary>Species of the pile, keys, each once.</summary>
+    internal ImmutableArray<string> PileSpecies => [.. Plan.Request.Pile.Select(o => o.Species).Distinct()];
+
+}

@@ -3,6 +3,9 @@ namespace Scrapwright.Core.Finishing;
 /// <summary>Least and most of a figure, where makers, sources or woods differ. Whole numbers; the unit stands in the name of what holds it. <c>default</c> is 0.</summary>
 public readonly record struct Band
 {
+    // No shop comes near; it keeps a plan with absurd sizes from overflowing.
+    private const double Limit = 1e8;
+
     /// <summary>A band.</summary>
     /// <param name="least">Zero or more.</param>
     /// <param name="most">At least <paramref name="least"/>.</param>
@@ -32,7 +35,7 @@ public readonly record struct Band
     /// <summary>The figures as people write them: <c>30–60</c>, or <c>24</c> when both are the same.</summary>
     public override string ToString() => IsOne ? $"{Least}" : $"{Least}–{Most}";
 
-    /// <summary>A band from floating figures: the lower rounded down, the upper up, to whole steps.</summary>
+    /// <summary>A band from floating figures: the lower rounded down, the upper up, to whole steps. Above a hundred million nothing is counted.</summary>
     internal static Band Around(double least, double most, int step = 1) =>
-        new(step * (int)Math.Floor((least / step) + 1e-9), step * (int)Math.Ceiling((most / step) - 1e-9));
+        new(step * (int)Math.Floor((Math.Min(least, Limit) / step) + 1e-9), step * (int)Math.Ceiling((Math.Min(most, Limit) / step) - 1e-9));
 }

@@ -34,6 +34,9 @@ public sealed record GlueUpAdvice
     /// <summary>Force of all clamps together. The lines stand one behind the other, so each gets all of it. [N]</summary>
     public required Band? Newtons { get; init; }
 
+    /// <summary>Force of one clamp when the plan's clamps share it, rounded outwards. [N]</summary>
+    public Band? NewtonsEach => Newtons is { } all && ClampsPlanned > 0 ? Band.Around((double)all.Least / ClampsPlanned, (double)all.Most / ClampsPlanned) : null;
+
     /// <summary>How many clamps that force takes, the strongest that reach first; null when no clamp reaches.</summary>
     public required Band? ClampsByForce { get; init; }
 

@@ -15,10 +15,10 @@ internal static class GlueUpWords
         yield return new("Glue", advice is { Glue: { } glue, Grams: { } grams }
             ? $"{glue.Name}: {Amounts.Grams(grams, unit)} for {lines}"
             : $"{advice.GlueKey}: {lines}; its label says how much");
-        if (advice.Kilopascals is { } pressure)
+        if (advice is { Kilopascals: { } pressure, Newtons: { } newtons })
         {
             var clamps = advice.ClampsByForce is { Least: > 0 } count ? $", {count} {(count.Most == 1 ? "clamp" : "clamps")} by force" : "";
-            yield return new("Press", $"{Amounts.Pressure(pressure, unit)}{clamps}");
+            yield return new("Press", $"{Amounts.Pressure(pressure, unit)}, {Amounts.Force(newtons, unit)} in all{clamps}");
         }
 
         yield return new("Caul", advice.Caul.IsZero ? "none needed for pressure" : $"{Size(advice.Caul, shop)} thick along both edges");

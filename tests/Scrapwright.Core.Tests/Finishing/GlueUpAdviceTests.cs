@@ -38,6 +38,18 @@ public sealed class GlueUpAdviceTests
     }
 
     [Fact]
+    public void The_plans_clamps_share_the_force()
+    {
+        var advice = Advise(new Shop(), "eastern-white-pine", clamps: 4);
+
+        // 690 kPa on 25 in² (0.016129 m²) are 11129 N.
+        Assert.Equal(11129 / 4, advice.NewtonsEach!.Value.Least);
+    }
+
+    [Fact]
+    public void Absurd_sizes_do_not_overflow() => Assert.NotNull(Advise(new Shop(), "sugar-maple", overlap: FromMillimetres(1_000_000_000)).Newtons);
+
+    [Fact]
     public void Mass_is_all_lines_times_spread_and_a_fifth_more()
     {
         var advice = Advise(new Shop(), "eastern-white-pine", strips: 6);
@@ -180,8 +192,8 @@ public sealed class GlueUpAdviceTests
         var inch = Advise(new Shop(), "eastern-white-pine", strips: 6).Facts;
         var metric = Advise(new Shop { Unit = LengthUnit.Millimetre }, "eastern-white-pine", strips: 6).Facts;
 
-        Assert.Equal("100–150 psi, 3–5 clamps by force", inch.Single(f => f.Name == "Press").Text);
-        Assert.Equal("0.7–1.0 MPa, 3–5 clamps by force", metric.Single(f => f.Name == "Press").Text);
+        Assert.Equal("100–150 psi, 2500–3750 lbf in all, 3–5 clamps by force", inch.Single(f => f.Name == "Press").Text);
+        Assert.Equal("0.7–1.0 MPa, 11–16.5 kN in all, 3–5 clamps by force", metric.Single(f => f.Name == "Press").Text);
         Assert.Equal("white or yellow glue (PVA): 14–24 g (0.5–0.8 oz) for 5 lines, 125 in²", inch[0].Text);
         Assert.Equal("30–60 min at 21 °C, plane it after 24 h", metric[^1].Text);
     }

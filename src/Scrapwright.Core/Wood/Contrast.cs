@@ -3,6 +3,9 @@ namespace Scrapwright.Core.Wood;
 /// <summary>How two colours stand beside each other. <c>default</c> is no contrast.</summary>
 public readonly record struct Contrast
 {
+    /// <summary>Least difference of lightness that keeps two woods apart without colour: for eyes that see colours alike, on grey paper, in a dim shed. [CIELAB L]; our own choice (estimate).</summary>
+    public const double LightnessApart = 10;
+
     private Contrast(double difference, double lightnessDifference)
     {
         Difference = difference;
@@ -15,7 +18,13 @@ public readonly record struct Contrast
     /// <summary>Lightness of the second less that of the first: positive when the second is lighter. [CIELAB L]</summary>
     public double LightnessDifference { get; }
 
-    /// <summary>The difference as a word.</summary>
+    /// <summary>True when the two stand apart by lightness alone: at least <see cref="LightnessApart"/>.</summary>
+    public bool StandsApartWithoutColour => Math.Abs(LightnessDifference) >= LightnessApart;
+
+    /// <summary>The judgement without colour, in words.</summary>
+    public string WithoutColourInWords => StandsApartWithoutColour ? "told apart without colour" : "not told apart without colour";
+
+    /// <summary>The difference as a word. Limits are our own choice (estimate), see <see cref="ContrastGrade"/>.</summary>
     public ContrastGrade Grade => Difference switch
     {
         < 3 => ContrastGrade.None,
@@ -37,6 +46,7 @@ public readonly record struct Contrast
                 _ => "strong contrast",
             };
             string side = LightnessDifference < 0 ? "darker" : "lighter";
+            // Our own choice (estimate), see docs/science/colour-difference.md.
             return Math.Abs(LightnessDifference) switch
             {
                 _ when Grade == ContrastGrade.None => grade,

@@ -40,9 +40,9 @@ internal readonly struct EmbeddedRow(string table, string[] header, string[] cel
         _ => throw Malformed(column),
     };
 
-    /// <summary>The member of an enumeration with the cell's name; case does not matter.</summary>
+    /// <summary>The member of an enumeration with the cell's name; case and hyphens do not matter.</summary>
     internal T Word<T>(string column) where T : struct, Enum =>
-        Enum.TryParse(Text(column), ignoreCase: true, out T value) && Enum.IsDefined(value) ? value : throw Malformed(column);
+        Enum.TryParse(Text(column).Replace("-", "", StringComparison.Ordinal), ignoreCase: true, out T value) && Enum.IsDefined(value) ? value : throw Malformed(column);
 
     /// <summary>A source as <c>Key; place; how sure</c>, or null for an empty cell.</summary>
     internal ValueSource? Source(string column) => Text(column) is { Length: > 0 } text ? ToSource(text, column) : null;

@@ -25,7 +25,7 @@ internal static class SpeciesRows
         CoefficientTangential = row.Number("coefficient_tangential"),
         SideHardnessLbf = row.Number("hardness_lbf"),
         Colour = new LabColour(row.RequiredNumber("lab_l"), row.RequiredNumber("lab_a"), row.RequiredNumber("lab_b")),
-        Cautions = row.List("cautions"),
+        Cautions = [.. CautionsOf(row.Required("key")), .. row.List("cautions")],
         Notes = row.Text("notes"),
         Sources = new SpeciesSources
         {
@@ -38,4 +38,8 @@ internal static class SpeciesRows
             Colour = row.RequiredSource("colour_source"),
         },
     };
+
+    // What the chart and the classes say is not written into the species table again.
+    private static IEnumerable<string> CautionsOf(string key) =>
+        [.. WoodReactions.For(key).Select(reaction => reaction.InWords), .. DustLimits.ClassInWords(key) is { } words ? [words] : Array.Empty<string>()];
 }

@@ -34,4 +34,18 @@ public sealed class ContrastTests
         Assert.Contains("darker", there.InWords, StringComparison.Ordinal);
         Assert.Contains("lighter", back.InWords, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData(50, 60, true)]
+    [InlineData(60, 50, true)]
+    [InlineData(50, 59.9, false)]
+    public void Without_colour_only_lightness_counts(double first, double second, bool apart)
+    {
+        // Red against green: far apart for most eyes, whatever the lightness.
+        var contrast = Contrast.Between(new LabColour(first, 30, 20), new LabColour(second, -30, 20));
+
+        Assert.Equal(ContrastGrade.Strong, contrast.Grade);
+        Assert.Equal(apart, contrast.StandsApartWithoutColour);
+        Assert.Equal(apart ? "told apart without colour" : "not told apart without colour", contrast.WithoutColourInWords);
+    }
 }

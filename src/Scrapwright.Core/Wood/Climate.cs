@@ -6,6 +6,12 @@ namespace Scrapwright.Core.Wood;
 /// <remarks>Months are means; wood thicker than a veneer follows them late and less. Preset climates are of the northern hemisphere: for the southern, January stands for July.</remarks>
 public sealed record Climate
 {
+    // Definition.
+    private const int MonthsInAYear = 12;
+
+    // Our own choice: hotter is no home and no shed, but a slip of the pen.
+    private const double HottestCelsius = 60;
+
     private readonly ImmutableArray<ClimateMonth> months;
 
     /// <summary>Stable name for files: lower case with hyphens. An own climate's is its name.</summary>
@@ -31,13 +37,13 @@ public sealed record Climate
     public required ValueSource Source { get; init; }
 
     /// <summary>Moisture content in the driest month. [%]</summary>
-    public double DriestPercent => Enumerable.Range(1, 12).Min(MoisturePercent);
+    public double DriestPercent => Enumerable.Range(1, MonthsInAYear).Min(MoisturePercent);
 
     /// <summary>Moisture content in the dampest month. [%]</summary>
-    public double DampestPercent => Enumerable.Range(1, 12).Max(MoisturePercent);
+    public double DampestPercent => Enumerable.Range(1, MonthsInAYear).Max(MoisturePercent);
 
     /// <summary>Mean moisture content of the twelve months: what thick wood stays near. [%]</summary>
-    public double MeanPercent => Enumerable.Range(1, 12).Average(MoisturePercent);
+    public double MeanPercent => Enumerable.Range(1, MonthsInAYear).Average(MoisturePercent);
 
     /// <summary>The moisture content that wood settles at in one month's air.</summary>
     /// <param name="month">1 for January to 12 for December.</param>
@@ -47,7 +53,7 @@ public sealed record Climate
     public double MoisturePercent(int month)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(month, 1);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(month, 12);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(month, MonthsInAYear);
         ClimateMonth air = Months[month - 1];
         return EquilibriumMoisture.Percent(Math.Max(air.TemperatureCelsius, -1.1), air.RelativeHumidityPercent);
     }
@@ -55,7 +61,7 @@ public sealed record Climate
     /// <summary>Whether these can be a climate's <see cref="Months"/>.</summary>
     /// <param name="months">The months to look at; may be <c>default</c>.</param>
     public static bool AreMonthsOfAYear(ImmutableArray<ClimateMonth> months) =>
-        !months.IsDefault && months.Length == 12 && months.All(air => air.TemperatureCelsius <= 60 && air.RelativeHumidityPercent is >= 0 and <= 100);
+        !months.IsDefault && months.Length == MonthsInAYear && months.All(air => air.TemperatureCelsius <= HottestCelsius && air.RelativeHumidityPercent is >= 0 and <= 100);
 
     /// <summary>The title.</summary>
     public override string ToString() => Title;

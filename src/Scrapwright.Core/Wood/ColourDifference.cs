@@ -3,6 +3,7 @@ namespace Scrapwright.Core.Wood;
 /// <summary>How different two colours look.</summary>
 public static class ColourDifference
 {
+    // 25 to the seventh power: [Sharma2005], equations 4 and 20.
     private const double TwentyFiveToSeventh = 6103515625;
 
     /// <summary>The CIEDE2000 colour difference with all weights 1.</summary>
@@ -41,12 +42,14 @@ public static class ColourDifference
         return Math.Sqrt(lightness * lightness + chroma * chroma + hue * hue + rotation * chroma * hue);
     }
 
+    // Definition: 360 degrees in a turn, here and in what follows.
     private static double HueDegrees(double a, double b)
     {
         double degrees = a == 0 && b == 0 ? 0 : Math.Atan2(b, a) * 180 / Math.PI;
         return degrees < 0 ? degrees + 360 : degrees;
     }
 
+    // [Sharma2005], equation 10: the shorter way round.
     private static double HueStepDegrees(double from, double to) => (to - from) switch
     {
         > 180 => to - from - 360,
@@ -54,13 +57,16 @@ public static class ColourDifference
         double step => step,
     };
 
+    // [Sharma2005], equation 14: the mean on the shorter way round.
     private static double MeanHueDegrees(double one, double other)
     {
         double sum = one + other;
         return Math.Abs(one - other) <= 180 ? sum / 2 : sum < 360 ? (sum + 360) / 2 : (sum - 360) / 2;
     }
 
+    // Definition: 180 degrees in half a turn.
     private static double SinDegrees(double degrees) => Math.Sin(degrees * Math.PI / 180);
 
+    // Definition, as above.
     private static double CosDegrees(double degrees) => Math.Cos(degrees * Math.PI / 180);
 }

@@ -63,7 +63,7 @@ internal readonly struct EmbeddedRow(string table, string[] header, string[] cel
     private ValueSource ToSource(string text, string column)
     {
         string[] parts = text.Split(';', StringSplitOptions.TrimEntries);
-        return parts.Length == 3 ? new ValueSource(parts[0], parts[1], ToConfidence(parts[2], column)) : throw Malformed(column);
+        return parts is [_, _, _] ? new ValueSource(parts[0], parts[1], ToConfidence(parts[2], column)) : throw Malformed(column);
     }
 
     private double ToNumber(string text, string column) =>

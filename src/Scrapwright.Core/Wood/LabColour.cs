@@ -6,10 +6,13 @@ namespace Scrapwright.Core.Wood;
 /// <param name="B">Blue (negative) to yellow (positive).</param>
 public readonly record struct LabColour(double L, double A, double B)
 {
-    // D65 as the sRGB standard has it: x = 0.3127, y = 0.3290, Y = 1, rounded to the four digits of its matrices.
+    // D65 as the sRGB standard has it, [Iec61966]: x = 0.3127, y = 0.3290, Y = 1, rounded to the four digits of its matrices.
     private const double WhiteX = 0.9505;
+    // [Iec61966], as above.
     private const double WhiteZ = 1.0890;
+    // [Cie15]: (6/29)³ and (29/3)³ as exact fractions.
     private const double Epsilon = 216.0 / 24389;
+    // [Cie15], as above.
     private const double Kappa = 24389.0 / 27;
 
     /// <summary>True when a screen can show the colour without clipping. A channel may be out by one part in a thousand: the standard's matrices have four digits.</summary>
@@ -20,6 +23,7 @@ public readonly record struct LabColour(double L, double A, double B)
             (double red, double green, double blue) = LinearRgb();
             return Inside(red) && Inside(green) && Inside(blue);
 
+            // Our own choice: a thousandth, see the summary.
             static bool Inside(double channel) => channel is >= -0.001 and <= 1.001;
         }
     }
@@ -45,6 +49,7 @@ public readonly record struct LabColour(double L, double A, double B)
         static double Root(double t) => t > Epsilon ? Math.Cbrt(t) : (Kappa * t + 16) / 116;
     }
 
+    // [Cie15] backwards, then the matrix of [Iec61966].
     private (double Red, double Green, double Blue) LinearRgb()
     {
         double fy = (L + 16) / 116;
@@ -63,6 +68,7 @@ public readonly record struct LabColour(double L, double A, double B)
         }
     }
 
+    // [Iec61966], transfer function; 8 bits by definition, halves up.
     private static byte Encode(double linear)
     {
         double value = linear <= 0.0031308 ? 12.92 * linear : 1.055 * Math.Pow(linear, 1 / 2.4) - 0.055;

@@ -81,7 +81,10 @@ public static class SpeciesTable
         }
 
         string letters = new(buffer[..length]);
+        // Our own choice: a third of the letters may be wrong.
         int limit = Math.Max(1, length / 3);
+
+        // Our own choice: more than three suggestions are no help.
         return [.. Spellings
             .Where(spelling => Math.Abs(spelling.Letters.Length - letters.Length) <= limit)
             .Select(spelling => (spelling.Species, Distance: Spelling.Distance(letters, spelling.Letters)))

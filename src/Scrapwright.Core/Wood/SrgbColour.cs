@@ -23,6 +23,7 @@ public readonly record struct SrgbColour(byte Red, byte Green, byte Blue)
     /// <summary>As <see cref="Hex"/>.</summary>
     public override string ToString() => Hex;
 
+    // [Iec61966], transfer function backwards; 8 bits by definition.
     private static double Linear(byte channel)
     {
         double value = channel / 255.0;

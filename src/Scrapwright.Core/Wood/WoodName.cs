@@ -3,6 +3,7 @@ namespace Scrapwright.Core.Wood;
 /// <summary>Brings the name of a wood to the one spelling that is looked up: small letters only, so that case, hyphens, spaces and accents do not matter.</summary>
 internal static class WoodName
 {
+    // Our own choice: no name in the table has half as many letters.
     internal const int MaxLength = 64;
 
     /// <summary>Writes the letters of <paramref name="text"/>; returns how many, or −1 when there are more than fit or a sign that no name has.</summary>
@@ -46,6 +47,7 @@ internal static class WoodName
     private static char Plain(char c) => c switch
     {
         >= 'a' and <= 'z' => c,
+        // Definition: small letters stand 32 places behind capital ones.
         >= 'A' and <= 'Z' => (char)(c + 32),
         ' ' or '-' or '_' or '.' or ',' or '\'' or '\t' or '(' or ')' or '\u2010' or '\u2011' or '\u2013' or '\u2019' or '\u00a0' => ' ',
         'ç' or 'Ç' => 'c',

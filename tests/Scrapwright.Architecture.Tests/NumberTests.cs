@@ -34,6 +34,8 @@ public sealed partial class NumberTests
     [InlineData("static class A { const double B = 3.7; // [%]\n}", "line 1: 3.7")]
     [InlineData("// Estimate.\nstatic class A { static double B(double c) => c * 3.7; }", "")]
     [InlineData("static class A\n{\n    static int B(int c) => c switch\n    {\n        // Our own choice.\n        < 5 => 1,\n        < 7 => 2,\n        _ => 0,\n    };\n}", "line 7: 7")]
+    [InlineData("static class A\n{\n    // Estimate.\n    const double B = 3.7;\n    const double C = 3.8;\n}", "")]
+    [InlineData("static class A\n{\n    // Estimate.\n    const double B = 3.7;\n\n    const double C = 3.8;\n}", "line 6: 3.8")]
     [InlineData("static class A { static string B() => \"37\"; }", "")]
     [InlineData("enum A { B = 5 }", "line 1: 5")]
     public void A_number_without_a_source_is_found(string source, string expected) => Assert.Equal(expected, string.Join("; ", WithoutSource(source)));
@@ -85,15 +87,28 @@ public sealed partial class NumberTests
 
     private static bool IsIndex(SyntaxNode literal) => literal.Ancestors().TakeWhile(node => node is not StatementSyntax and not MemberDeclarationSyntax).Any(node => node is BracketedArgumentListSyntax);
 
-    // Comments on the number's own line, and those before whatever holds it: arm, statement, member, type.
+    // Comments on the number's own line, and those before whatever holds it: arm, statement, member, type. Fields without a blank line between them share the // comment above them, not a documentation comment.
     private static IEnumerable<string> Comments(SyntaxToken number, string line)
     {
         int comment = line.IndexOf("//", StringComparison.Ordinal);
         IEnumerable<string> beside = comment < 0 ? [] : [line[comment..]];
         return beside.Concat(number.Parent!.AncestorsAndSelf()
             .Where(node => node is StatementSyntax or MemberDeclarationSyntax or SwitchExpressionArmSyntax or SwitchSectionSyntax or ExpressionElementSyntax)
-            .Select(node => string.Join('\n', node.GetLeadingTrivia().Where(IsComment).Select(trivia => trivia.ToFullString()))));
+            .Select(LeadingComment));
     }
+
+    private static string LeadingComment(SyntaxNode node)
+    {
+        SyntaxTriviaList before = node.GetLeadingTrivia();
+        if (node is FieldDeclarationSyntax && !before.Any(trivia => IsComment(trivia) || trivia.IsKind(SyntaxKind.EndOfLineTrivia)))
+        {
+            return node.Parent!.ChildNodes().TakeWhile(sibling => sibling != node).LastOrDefault() is FieldDeclarationSyntax previous && !IsDocumented(previous) ? LeadingComment(previous) : "";
+        }
+
+        return string.Join('\n', before.Where(IsComment).Select(trivia => trivia.ToFullString()));
+    }
+
+    private static bool IsDocumented(FieldDeclarationSyntax field) => field.GetLeadingTrivia().Any(trivia => trivia.IsKind(SyntaxKind.SingleLineDocumentationCommentTrivia));
 
     private static bool IsComment(SyntaxTrivia trivia) =>
         trivia.IsKind(SyntaxKind.SingleLineCommentTrivia) || trivia.IsKind(SyntaxKind.MultiLineCommentTrivia) || trivia.IsKind(SyntaxKind.SingleLineDocumentationCommentTrivia);

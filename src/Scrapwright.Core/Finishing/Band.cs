@@ -3,7 +3,7 @@ namespace Scrapwright.Core.Finishing;
 /// <summary>Least and most of a figure, where makers, sources or woods differ. Whole numbers; the unit stands in the name of what holds it. <c>default</c> is 0.</summary>
 public readonly record struct Band
 {
-    // No shop comes near; it keeps a plan with absurd sizes from overflowing.
+    // No shop comes near; it keeps a plan with absurd sizes from overflowing: our own choice.
     private const double Limit = 1e8;
 
     /// <summary>A band.</summary>
@@ -35,7 +35,7 @@ public readonly record struct Band
     /// <summary>The figures as people write them: <c>30–60</c>, or <c>24</c> when both are the same.</summary>
     public override string ToString() => IsOne ? $"{Least}" : $"{Least}–{Most}";
 
-    /// <summary>A band from floating figures: the lower rounded down, the upper up, to whole steps. Above a hundred million nothing is counted.</summary>
+    /// <summary>A band from floating figures: the lower rounded down, the upper up, to whole steps; a billionth past one is a slip of the arithmetic. Above a hundred million nothing is counted. Both our own choice.</summary>
     internal static Band Around(double least, double most, int step = 1) =>
         new(step * (int)Math.Floor((Math.Min(least, Limit) / step) + 1e-9), step * (int)Math.Ceiling((Math.Min(most, Limit) / step) - 1e-9));
 }

@@ -3,7 +3,7 @@ namespace Scrapwright.Core.Finishing;
 /// <summary>How long a glue-up stays in the clamps at a temperature, or that it is too cold to glue.</summary>
 public abstract record ClampTime
 {
-    /// <summary>Temperature that tables of glues are made for, 70 °F. [°C]</summary>
+    /// <summary>Temperature that tables of glues are made for, 70 °F. [°C]; common practice, no source</summary>
     public const double TableCelsius = 21;
 
     // Warmer than this no clamp time is counted shorter: estimate.
@@ -49,6 +49,6 @@ public abstract record ClampTime
     /// <param name="temperatureCelsius">[°C]</param>
     internal static double Factor(double temperatureCelsius) => Math.Pow(2, (TableCelsius - Math.Min(temperatureCelsius, WarmestCelsius)) / 10);
 
-    // Both ends rounded down: nobody shall count on a minute that is not there.
+    // Both ends rounded down: nobody shall count on a minute that is not there. A billionth short of one is a slip of the arithmetic: our own choice.
     private static Band Open(Band minutes, double factor) => new((int)((minutes.Least * factor) + 1e-9), (int)((minutes.Most * factor) + 1e-9));
 }

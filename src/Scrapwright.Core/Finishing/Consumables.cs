@@ -44,6 +44,7 @@ public static class Consumables
         var area = lines + Area.Sum(assembled.Select(m => PartSurface.Glued(m.Product)));
         if (area <= Area.Zero) yield break;
         var glue = GlueTable.Find(shop.Glue);
+        // Definition: 10⁶ mm² a square metre.
         Band? grams = glue is null ? null : GlueUpAdviser.Spread(glue, area.SquareMillimetres / 1e6);
         string[] why =
         [
@@ -90,6 +91,7 @@ public static class Consumables
         foreach (var (key, area, gifts) in ByFinish(shop, made, Operation.Finish))
         {
             if (FinishTable.Find(key) is not { } finish || finish.Method == FinishMethod.Brush) continue;
+            // Our own choice: ten thousand rags are enough to count to.
             count += (int)Math.Ceiling(Math.Min(area.SquareMillimetres / RagCoversSquareMillimetres, 1e4)) * RagsEachCoat * finish.Coats;
             wiped.AddRange(gifts);
         }

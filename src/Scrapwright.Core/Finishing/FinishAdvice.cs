@@ -72,7 +72,9 @@ public sealed record FinishAdvice
     /// <summary>Finish for an area, all coats, waste included. [ml], whole fives</summary>
     internal static Band Needed(Finish finish, Area area)
     {
+        // Definition: 10⁶ mm² a square metre. Beyond a hectare nothing is counted, and steps are of five: our own choice.
         var metres2 = Math.Min(area.SquareMillimetres / 1e6, 1e4) * finish.Coats * WasteFactor * 1000;
+        // Our own choice, as above.
         return Band.Around(metres2 / finish.CoverageM2PerLitre.Most, metres2 / finish.CoverageM2PerLitre.Least, 5);
     }
 }

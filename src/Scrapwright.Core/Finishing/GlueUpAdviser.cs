@@ -37,6 +37,7 @@ internal sealed class GlueUpAdviser
     internal GlueUpAdvice Advise()
     {
         var line = Area.Of(glueUp.Overlap, glueUp.ThicknessLadder.Start);
+        // Definition: 10⁶ mm² a square metre.
         var metres2 = line.SquareMillimetres / 1e6;
         var pressure = Lines == 0 ? null : Pressure();
         Band? newtons = pressure is { } p ? Band.Around(p.Least * 1000 * metres2, p.Most * 1000 * metres2) : null;
@@ -92,6 +93,7 @@ internal sealed class GlueUpAdviser
     private Length Caul(Length gap)
     {
         var outer = Length.Min(glueUp.Strips[0].Width, glueUp.Strips[^1].Width);
+        // Our own choice: marks a rule shows at a glance.
         var mark = Shop.Unit == LengthUnit.Inch ? Length.FromInches(1, 4) : Length.FromMillimetres(5);
         return PressureCone.Caul(gap, outer).RoundTo(mark, Rounding.Up);
     }
@@ -101,6 +103,7 @@ internal sealed class GlueUpAdviser
         var lines = Math.Max(0, strips - 1);
         var seconds = (lines * (SecondsEachLine + (SecondsEachMetre * glueUp.Overlap.Millimetres / 1000)))
             + (strips * SecondsEachStrip) + (glueUp.ClampsNeeded * SecondsEachClamp);
+        // Our own choice: beyond eleven days nothing is counted.
         return lines == 0 ? 0 : (int)Math.Ceiling(Math.Min(seconds, 1e6));
     }
 
@@ -109,7 +112,7 @@ internal sealed class GlueUpAdviser
         if (time is not ClampTime.Sets sets || Lines < 2) return 1;
         var strips = glueUp.Strips.Length;
         var goes = 1;
-        // Each go joins a share of the strips; the last joins those panels, which is quicker.
+        // Each go joins a share of the strips; the last joins those panels, which is quicker. 60 seconds a minute by definition.
         while (goes < Lines && Seconds((strips + goes - 1) / goes) > sets.OpenMinutes.Least * 60) goes++;
         return goes;
     }

@@ -50,8 +50,10 @@ internal static class GlueUpWords
 
     private static string Name(string key) => SpeciesTable.Find(key)?.Name ?? key;
 
+    // Begun minutes; 60 seconds each by definition.
     private static string Minutes(int seconds) => $"{(seconds + 59) / 60} min";
 
+    // Quarters at least: our own choice.
     internal static string Size(Length length, Shop shop) =>
         LengthFormatter.Format(length, new LengthStyle { Unit = shop.Unit, Denominator = Math.Max(4, shop.Denominator), Approximate = false });
 }

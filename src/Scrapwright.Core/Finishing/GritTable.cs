@@ -15,6 +15,7 @@ public static class GritTable
     public static Grit? Find(string mark)
     {
         ArgumentNullException.ThrowIfNull(mark);
+        // Our own choice: no mark is longer.
         Span<char> buffer = stackalloc char[8];
         var length = 0;
         var text = mark.AsSpan().Trim();

@@ -40,7 +40,7 @@ internal static class PartSurface
         return FromSquareMillimetres(squareMm * part.Count);
     }
 
-    // The one place where these areas come back from physics. Beyond a square kilometre nothing is counted.
+    // The one place where these areas come back from physics. Beyond a square kilometre nothing is counted: our own choice; 10¹⁸ pm² a square millimetre by definition.
     private static Area FromSquareMillimetres(double squareMm) => Area.FromSquarePicometres((Int128)(Math.Min(squareMm, 1e12) * 1e18));
 
     private static double Square(double x) => x * x;

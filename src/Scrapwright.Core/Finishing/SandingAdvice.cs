@@ -67,7 +67,7 @@ public sealed record SandingAdvice
         _ => [],
     };
 
-    /// <summary>Discs or sheets worn on an area at one grit: at least one where something is sanded.</summary>
+    /// <summary>Discs or sheets worn on an area at one grit: at least one where something is sanded, at most a million (our own choice, as is the slip allowed to the arithmetic).</summary>
     internal static int Worn(Area area, Abrasives abrasives) => area <= Area.Zero ? 0
         : abrasives.WearsAfterCm2 <= 0 ? 1
         : (int)Math.Ceiling(Math.Min(area.SquareMillimetres / 100 / abrasives.WearsAfterCm2, 1e6) - 1e-9);

@@ -15,6 +15,7 @@ internal static class FitNotes
             yield return $"No climate is called “{named}”; the shop's is taken.";
     }
 
+    // Our own choice: more than four names in a row are not read.
     internal static string OfGuess(string part, ImmutableArray<string> species) =>
         $"The wood of the {part} is not known: the worst of {(species.Length > 4 ? $"{species.Length} species" : string.Join(", ", species.Select(NameOf)))} is taken.";
 

@@ -16,6 +16,7 @@ public static class FitWords
     /// <param name="months">1 to 12, in order.</param>
     public static string Months(ImmutableArray<int> months)
     {
+        // Definition: twelve months, here and below.
         if (months.Length == 12) return "every month";
         var runs = new List<(int First, int Last)>();
         foreach (var month in months)
@@ -24,6 +25,7 @@ public static class FitWords
             else runs.Add((month, month));
         }
 
+        // Definition: December goes on in January.
         if (runs.Count > 1 && runs[0].First == 1 && runs[^1].Last == 12)
         {
             runs[^1] = (runs[^1].First, runs[0].Last);
@@ -41,6 +43,7 @@ public static class FitWords
     {
         ArgumentNullException.ThrowIfNull(shop);
         var inch = shop.Unit == LengthUnit.Inch;
+        // Definition: a thousandth of an inch, a hundredth of a millimetre.
         var mark = inch ? Length.FromPicometres(25_400_000) : Length.FromMicrometres(10);
         var marks = length.RoundTo(mark, rounding).Picometres / mark.Picometres;
         var number = inch ? (marks / 1000m).ToString("0.000", CultureInfo.InvariantCulture) : (marks / 100m).ToString("0.00", CultureInfo.InvariantCulture);

@@ -26,10 +26,11 @@ internal sealed class FitYear
         assumed = month is null;
         fittedMonth = month ?? Driest(fittedIn);
         fittedPercent = fittedIn.MoisturePercent(fittedMonth);
+        // Definition: twelve months.
         moves = [.. Enumerable.Range(1, 12).Select(m => MonthMoves.Of(sides, m, fittedPercent, livesIn.MoisturePercent(m)))];
     }
 
-    /// <summary>The driest month of a climate, the first of equals.</summary>
+    /// <summary>The driest month of a climate, the first of equals; twelve by definition.</summary>
     internal static int Driest(Climate climate) => Enumerable.Range(1, 12).MinBy(climate.MoisturePercent);
 
     /// <param name="option">The option that sets the clearance, or null.</param>

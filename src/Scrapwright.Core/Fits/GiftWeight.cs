@@ -27,6 +27,7 @@ public sealed record GiftWeight
     {
         ArgumentNullException.ThrowIfNull(shop);
         if (shop.Unit != LengthUnit.Inch) return Grams < 1000 ? $"about {Grams} g" : $"about {(Grams / 1000m).ToString("0.0##", CultureInfo.InvariantCulture)} kg";
+        // Definition: 16 ounces a pound.
         var (pounds, ounces) = Math.DivRem(Ounces, 16);
         return (pounds, ounces) switch
         {

@@ -53,11 +53,13 @@ public static class GiftWeights
     /// <summary>A piece as the box it fills, or the cylinder of a rod. [g]</summary>
     private static double Grams(PlanWood wood, Piece piece, double moisturePercent)
     {
+        // Definition: a circle fills π/4 of its square.
         if (wood.Rod(piece.Id) is { } rod)
             return Grams(rod.Species, Volume.Of(piece.Length, rod.Diameter, rod.Diameter), moisturePercent) * Math.PI / 4;
         return piece.Lanes.Sum(l => Grams(wood.Offcut(l.Offcut)?.Species ?? "", Volume.Of(piece.Length, l.Width, piece.Thickness), moisturePercent));
     }
 
+    // Definition: a kilogram per cubic metre is 10⁻⁶ grams per cubic millimetre.
     private static double Grams(string key, Volume volume, double moisturePercent) =>
         SpeciesTable.All.FirstOrDefault(s => s.Key == key) is { } species
             ? WoodMass.GramsOf(species, volume, Math.Min(moisturePercent, SpecificGravity.FibreSaturationPercent))
@@ -68,6 +70,7 @@ public static class GiftWeights
     {
         var box = Volume.Of(part.Length, part.Width, part.Thickness).CubicMillimetres;
         if (part.Kind == PartKind.Rod || box <= 0) return 1;
+        // Definition: π/4, as above.
         var holes = part.Holes.Sum(h => Volume.Of(h.Diameter, h.Diameter, h.Depth).CubicMillimetres * Math.PI / 4);
         var notches = part.Notches.Sum(n => Volume.Of(n.Opening, n.Depth, n.AcrossFace ? part.Width : part.Thickness).CubicMillimetres);
         return Math.Max(0, 1 - ((holes + notches) / box));

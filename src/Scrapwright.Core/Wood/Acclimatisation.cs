@@ -8,6 +8,9 @@ public static class Acclimatisation
     // Share reached up to which the law for short times is used: there it and the series agree within 10⁻⁸. Our own choice.
     private const double ShortFourierNumber = 0.05;
 
+    // Our own choice: a term below this changes no digit of a double near one.
+    private const double Negligible = 1e-17;
+
     // Transverse diffusion coefficient of wood of specific gravity 0.5 at room temperature and about 10 % moisture, and how fast it falls as wood gets denser: estimate.
     private const double DiffusionM2PerS = 1e-10, DiffusionFall = 5, MiddleSpecificGravity = 0.5;
 
@@ -31,12 +34,13 @@ public static class Acclimatisation
             return 2 * Math.Sqrt(fourierNumber / Math.PI);
         }
 
-        // [Crank1975], as above; from Fo = 0.05 the tenth term is below 10⁻¹⁸.
-        double left = 0;
-        for (int n = 0; n < 10; n++)
+        // [Crank1975], as above; terms fall so fast that few are needed.
+        double left = 0, term = 1;
+        for (int odd = 1; term > Negligible; odd += 2)
         {
-            double k = (2 * n + 1) * (2 * n + 1) * Math.PI * Math.PI;
-            left += 8 / k * Math.Exp(-k * fourierNumber / 4);
+            double k = odd * odd * Math.PI * Math.PI;
+            term = 8 / k * Math.Exp(-k * fourierNumber / 4);
+            left += term;
         }
 
         return 1 - left;
@@ -45,7 +49,7 @@ public static class Acclimatisation
     /// <summary>The Fourier number at which a share of the change is made: the inverse of <see cref="ShareReached"/>.</summary>
     /// <param name="sharePercent">Share of the change. [%], above 0 and below 100</param>
     /// <returns>D·t/l², l half the thickness. [1]; 0.848 at 90 %</returns>
-    /// <remarks>[Crank1975], by halving.</remarks>
+    /// <remarks>[Crank1975], by Newton's method.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">Not between 0 and 100.</exception>
     public static double FourierNumber(double sharePercent)
     {
@@ -53,22 +57,16 @@ public static class Acclimatisation
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(sharePercent, 100);
         ThrowIfNaN(sharePercent, nameof(sharePercent));
 
-        // Definition: 20 is past any share a double can tell from 1; 60 halvings leave less than 10⁻¹⁶ of it.
-        double low = 0, high = 20;
-        for (int halving = 0; halving < 60; halving++)
+        // From half of the change on the first term alone is near enough to begin with, below it the law for short times; Newton's steps then double the digits each time.
+        // Our own choice: six steps leave none to win.
+        double share = sharePercent / 100;
+        double fourierNumber = share < 0.5 ? share * share * Math.PI / 4 : -4 / (Math.PI * Math.PI) * Math.Log((1 - share) * Math.PI * Math.PI / 8);
+        for (int step = 0; step < 6; step++)
         {
-            double middle = (low + high) / 2;
-            if (ShareReached(middle) * 100 < sharePercent)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
+            fourierNumber -= (ShareReached(fourierNumber) - share) / SharePerFourierNumber(fourierNumber);
         }
 
-        return (low + high) / 2;
+        return fourierNumber;
     }
 
     /// <summary>Days a board of a species needs in a room to make a share of its moisture change, unfinished, with air on both faces.</summary>
@@ -98,6 +96,24 @@ public static class Acclimatisation
         ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(thickness, Length.Zero);
         ArgumentOutOfRangeException.ThrowIfNegative(afterDays);
         return ShareReached(afterDays / DaysPerFourierNumber(species, thickness)) * 100;
+    }
+
+    // The slope of the share: the derivative of [Crank1975]'s two laws.
+    private static double SharePerFourierNumber(double fourierNumber)
+    {
+        if (fourierNumber < ShortFourierNumber)
+        {
+            return 1 / Math.Sqrt(Math.PI * fourierNumber);
+        }
+
+        double slope = 0, term = 1;
+        for (int odd = 1; term > Negligible; odd += 2)
+        {
+            term = 2 * Math.Exp(-(odd * odd) * Math.PI * Math.PI * fourierNumber / 4);
+            slope += term;
+        }
+
+        return slope;
     }
 
     // Definition: 86,400 seconds a day, 10⁻³ metres a millimetre. The coefficient is an estimate, see above.

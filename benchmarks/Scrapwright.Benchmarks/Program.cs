@@ -12,7 +12,7 @@ switch (args)
         Console.WriteLine("""
             benchmarks planning [example|large]   what the planner reaches, level by level, with the first placement beside it
             benchmarks start WEB.dll [RUNS]       start of the built web app to its first page
-            benchmarks micro …                    entry line, lengths and the science of wood, by BenchmarkDotNet (options as there, for example --filter *)
+            benchmarks micro …                    entry line and lengths, by BenchmarkDotNet (options as there, for example --filter *)
             """);
         return 0;
     case ["micro", .. var rest]:

@@ -44,7 +44,7 @@ public static class CrossGrain
         var (part, direction) = line.Direction == GrainDirection.Along ? (line.Other, line.OtherDirection) : (line.Part, line.Direction);
         var (from, home) = (wood.FittedPercent(gift), wood.Home(gift));
         // Definition: twelve months.
-        var (month, strain) = Enumerable.Range(1, 12).Select(m => (m, Strain(wood, gift, part, direction, from, home.MoisturePercent(m)))).MaxBy(m => m.Item2);
+        var (month, strain) = Enumerable.Range(1, 12).Select(m => (m, Strain(wood, gift, part, direction, from, home.At(m)))).MaxBy(m => m.Item2);
         var mismatch = MovedLength.Change(line.Size.Millimetres * strain);
         return new(gift, joint, line, mismatch, month, mismatch > Threshold);
     }

@@ -8,7 +8,7 @@ namespace Scrapwright.Core.Fits;
 /// <param name="Held">What goes in.</param>
 internal sealed record FitSides(ImmutableArray<MovingTerm> Holder, ImmutableArray<MovingTerm> Held)
 {
-    internal Length Opening => Length.Sum(Holder.Select(t => t.Size));
+    internal Length Opening { get; } = Length.Sum(Holder.Select(t => t.Size));
 
-    internal Length HeldSize => Length.Sum(Held.Select(t => t.Size));
+    internal Length HeldSize { get; } = Length.Sum(Held.Select(t => t.Size));
 }

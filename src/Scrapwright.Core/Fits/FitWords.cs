@@ -43,8 +43,7 @@ public static class FitWords
     {
         ArgumentNullException.ThrowIfNull(shop);
         var inch = shop.Unit == LengthUnit.Inch;
-        // Definition: a thousandth of an inch, a hundredth of a millimetre.
-        var mark = inch ? Length.FromPicometres(25_400_000) : Length.FromMicrometres(10);
+        var mark = FineMark(shop);
         var marks = length.RoundTo(mark, rounding).Picometres / mark.Picometres;
         var number = inch ? (marks / 1000m).ToString("0.000", CultureInfo.InvariantCulture) : (marks / 100m).ToString("0.00", CultureInfo.InvariantCulture);
         return $"{number.Replace('-', '−')} {(inch ? "in" : "mm")}";
@@ -60,7 +59,7 @@ public static class FitWords
         return season.Verdict switch
         {
             FitVerdict.Good => $"Good all year: {Fine(season.Tightest.Clearance, shop, Rounding.Down)} left in {Month(season.Tightest.Month)}, {Fine(season.Loosest.MostClearance, shop, Rounding.Up)} in {Month(season.Loosest.Month)}.",
-            FitVerdict.Jams jams => $"{(jams.Stuck ? "Jams" : "Too tight")} in {Months(jams.Months)}: {Fine(jams.By, shop, Rounding.Up)} short of the least clearance.",
+            FitVerdict.Jams jams => $"{Tight(season, jams)}: {Fine(jams.By, shop, Rounding.Up)} short of the least clearance.",
             FitVerdict.Rattles rattles => $"Rattles in {Months(rattles.Months)}: {Fine(rattles.By, shop, Rounding.Up)} over the most clearance.",
             FitVerdict.CannotBeBoth both => $"Cannot be both: {Join(both)}. The wood moves {Fine(both.By, shop, Rounding.Up)} more than least and most clearance allow.",
             _ => throw new InvalidOperationException($"Not known: {season.Verdict}."),
@@ -75,19 +74,58 @@ public static class FitWords
     {
         ArgumentNullException.ThrowIfNull(fit);
         ArgumentNullException.ThrowIfNull(season);
-        var setting = season.Setting is { } set ? $" Set {set.Option} to {Size(set.Value, shop)}." : "";
+        var setting = season.Setting is { } set ? $" Set {set.Option} to {Setting(set.Value, shop)}." : "";
         return season.Verdict switch
         {
             FitVerdict.Good => "Nothing to change.",
-            FitVerdict.Jams => $"Make it at least {Size(season.SmallestOpening, shop, Rounding.Up)} {fit.Title}.{setting}",
-            FitVerdict.Rattles => $"Make it at most {Size(season.LargestOpening!.Value, shop, Rounding.Down)} {fit.Title}.{setting}",
+            FitVerdict.Jams => $"Make it at least {Smallest(season, shop)} {fit.Title}.{setting}",
+            FitVerdict.Rattles => $"Make it at most {Largest(season, shop)} {fit.Title}.{setting}",
             _ => $"Allow more clearance, or make {fit.HeldTitle} of wood that moves less: quarter sawn, or another species. Until then see that it never jams.{setting}",
         };
     }
 
+    /// <summary>The smallest opening that never jams, rounded up: on a mark of the rule, or of a calliper where the rule is too coarse for the range.</summary>
+    public static string Smallest(SeasonFit season, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(season);
+        return IsCoarse(season, shop) ? Fine(season.SmallestOpening, shop, Rounding.Up) : Size(season.SmallestOpening, shop, Rounding.Up);
+    }
+
+    /// <summary>The largest opening that never rattles, rounded down in the same way; empty when there is none.</summary>
+    public static string Largest(SeasonFit season, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(season);
+        if (season.LargestOpening is not { } largest) return "";
+        return IsCoarse(season, shop) ? Fine(largest, shop, Rounding.Down) : Size(largest, shop, Rounding.Down);
+    }
+
+    /// <summary>The finest mark of the maker's rule: a fraction of an inch, or a tenth of a millimetre.</summary>
+    internal static Length RuleMark(Shop shop) => shop.Unit == LengthUnit.Inch ? Length.FromInches(1, shop.Denominator) : Length.FromMicrometres(100);
+
+    /// <summary>A calliper's mark: a thousandth of an inch, or a hundredth of a millimetre. Definition.</summary>
+    internal static Length FineMark(Shop shop) => shop.Unit == LengthUnit.Inch ? Length.FromPicometres(25_400_000) : Length.FromMicrometres(10);
+
+    // No mark of the rule lies between smallest and largest, though they are not the wrong way round.
+    private static bool IsCoarse(SeasonFit season, Shop shop) => season.LargestOpening is { } largest && season.SmallestOpening <= largest
+        && season.SmallestOpening.RoundTo(RuleMark(shop), Rounding.Up) > largest;
+
+    private static string Setting(Length value, Shop shop) => value.RoundTo(RuleMark(shop), Rounding.Down) == value ? Size(value, shop) : Fine(value, shop);
+
     /// <summary>A size to set, in the shop's unit; ≈ where its rule has no such mark.</summary>
     internal static string Size(Length length, Shop shop, Rounding rounding = Rounding.Nearest) =>
         LengthFormatter.Format(length, new LengthStyle { Unit = shop.Unit, Denominator = shop.Denominator, Rounding = rounding, Approximate = rounding == Rounding.Nearest });
+
+    private static string Tight(SeasonFit season, FitVerdict.Jams jams)
+    {
+        ImmutableArray<int> stuck = [.. season.Months.Where(m => m.Clearance.IsNegative).Select(m => m.Month)];
+        ImmutableArray<int> tight = [.. jams.Months.Except(stuck)];
+        return (stuck, tight) switch
+        {
+            ({ IsEmpty: true }, _) => $"Too tight in {Months(tight)}",
+            (_, { IsEmpty: true }) => $"Jams in {Months(stuck)}",
+            _ => $"Jams in {Months(stuck)}, too tight in {Months(tight)}",
+        };
+    }
 
     private static string Join(FitVerdict.CannotBeBoth both) => (both.Tight, both.Loose) switch
     {

@@ -18,24 +18,19 @@ internal sealed class FitYear
     private readonly double fittedPercent;
     private readonly ImmutableArray<MonthMoves> moves;
 
-    internal FitYear(FitSides sides, Climate fittedIn, int? month, Climate livesIn, Length least, Length? most)
+    internal FitYear(FitSides sides, MoistureYear fittedIn, int? month, MoistureYear livesIn, Length least, Length? most)
     {
-        ArgumentNullException.ThrowIfNull(fittedIn);
-        ArgumentNullException.ThrowIfNull(livesIn);
-        (this.sides, this.fittedIn, this.livesIn, this.least, this.most) = (sides, fittedIn, livesIn, least, most);
+        (this.sides, this.fittedIn, this.livesIn, this.least, this.most) = (sides, fittedIn.Climate, livesIn.Climate, least, most);
         assumed = month is null;
-        fittedMonth = month ?? Driest(fittedIn);
-        fittedPercent = fittedIn.MoisturePercent(fittedMonth);
+        fittedMonth = month ?? fittedIn.DriestMonth;
+        fittedPercent = fittedIn.At(fittedMonth);
         // Definition: twelve months.
-        moves = [.. Enumerable.Range(1, 12).Select(m => MonthMoves.Of(sides, m, fittedPercent, livesIn.MoisturePercent(m)))];
+        moves = [.. Enumerable.Range(1, 12).Select(m => MonthMoves.Of(sides, m, fittedPercent, livesIn.At(m)))];
     }
 
-    /// <summary>The driest month of a climate, the first of equals; twelve by definition.</summary>
-    internal static int Driest(Climate climate) => Enumerable.Range(1, 12).MinBy(climate.MoisturePercent);
-
     /// <param name="option">The option that sets the clearance, or null.</param>
-    /// <param name="mark">The maker's finest mark, on which the option's value shall lie; zero for none.</param>
-    internal SeasonFit Work(FitOption? option, Length mark)
+    /// <param name="marks">The marks on which the option's value shall lie, coarsest first.</param>
+    internal SeasonFit Work(FitOption? option, params IReadOnlyList<Length> marks)
     {
         var months = moves.Select(m => m.At(sides.Opening, sides)).ToImmutableArray();
         var smallest = Smallest(opening => moves.All(m => m.At(opening, sides).Clearance >= least), least - months.Min(m => m.Clearance));
@@ -58,7 +53,7 @@ internal sealed class FitYear
             SmallestOpening = smallest,
             LargestOpening = largest,
             Verdict = Judge(months, smallest, largest),
-            Setting = option is null ? null : Set(option, smallest, largest, mark),
+            Setting = option is null ? null : Set(option, smallest, largest, marks),
         };
     }
 
@@ -77,25 +72,33 @@ internal sealed class FitYear
         return new FitVerdict.Rattles(loose, months.Max(m => m.MostClearance) - most!.Value);
     }
 
-    // As little changed as will do, on a mark where one lies in the range. Where both cannot be had, what must not jam comes first.
-    private FitSetting? Set(FitOption option, Length smallest, Length? largest, Length mark)
+    // As little changed as will do, on the coarsest mark that lies in the range. Where both cannot be had, what must not jam comes first.
+    private FitSetting? Set(FitOption option, Length smallest, Length? largest, IReadOnlyList<Length> marks)
     {
         if (sides.Opening >= smallest && !(sides.Opening > largest)) return null;
-        var narrower = sides.Opening > largest && smallest <= largest;
+        var possible = !(smallest > largest);
+        var narrower = sides.Opening > largest && possible;
         var rounding = narrower ? Rounding.Down : Rounding.Up;
         var exact = ((narrower ? largest!.Value : smallest) - sides.HeldSize).Divide(option.Shares, rounding);
-        var marked = mark.IsPositive ? exact.RoundTo(mark, rounding) : exact;
-        var opening = sides.HeldSize + (marked * option.Shares);
-        return new(option.Key, smallest > largest || (opening >= smallest && !(opening > largest)) ? marked : exact);
+        foreach (var mark in marks)
+        {
+            var marked = exact.RoundTo(mark, rounding);
+            var opening = sides.HeldSize + (marked * option.Shares);
+            if (!possible || (opening >= smallest && !(opening > largest))) return new(option.Key, marked);
+        }
+
+        return new(option.Key, exact);
     }
 
     /// <summary>The smallest opening for which something holds that holds for every larger one, begun near a guess of how far it is from the present one.</summary>
     private Length Smallest(Func<Length, bool> holds, Length guess)
     {
-        var step = Length.FromMicrometres(10);
+        // Our own choice: the guess is right to a picometre or two unless the opening's own wood moves.
+        var first = Length.FromPicometres(4);
+        var step = first;
         var high = sides.Opening + guess;
         while (!holds(high)) (high, step) = (high + step, step * 2);
-        step = Length.FromMicrometres(10);
+        step = first;
         var low = high - step;
         while (holds(low)) (high, low, step) = (low, low - (step * 2), step * 2);
         while ((high - low).Picometres > 1)

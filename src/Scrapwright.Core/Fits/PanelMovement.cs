@@ -52,6 +52,15 @@ public sealed record PanelMovement
         return Of(new PlanWood(plan, []), glueUp);
     }
 
+    /// <summary>All glue-ups of a plan, in its order.</summary>
+    /// <param name="plan">The plan.</param>
+    public static ImmutableArray<PanelMovement> Of(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var wood = new PlanWood(plan, []);
+        return [.. plan.GlueUps.Select(g => Of(wood, g))];
+    }
+
     /// <summary>Any panel, without a plan.</summary>
     /// <param name="strips">The strips, lower edge first, each lying across its grain with its width.</param>
     /// <param name="thickness">Thickness of the panel.</param>
@@ -63,7 +72,7 @@ public sealed record PanelMovement
         ArgumentNullException.ThrowIfNull(livesIn);
         if (strips.IsDefaultOrEmpty) throw new ArgumentException("A panel has strips.", nameof(strips));
         foreach (var strip in strips) WoodStrain.RequireSpecies(strip.Species, nameof(strips));
-        return new PanelYear(strips, thickness, madePercent, livesIn).Work(_ => ("", ""));
+        return new PanelYear(strips, thickness, madePercent, new(livesIn)).Work(_ => ("", ""));
     }
 
     internal static PanelMovement Of(PlanWood wood, GlueUp glueUp)

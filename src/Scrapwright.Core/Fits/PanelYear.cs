@@ -6,7 +6,7 @@ using Scrapwright.Core.Wood;
 namespace Scrapwright.Core.Fits;
 
 /// <summary>Works a panel's movement out between the day it is made and both ends of a year.</summary>
-internal sealed class PanelYear(ImmutableArray<MovingWood> strips, Length thickness, double madePercent, Climate livesIn)
+internal sealed class PanelYear(ImmutableArray<MovingWood> strips, Length thickness, double madePercent, MoistureYear livesIn)
 {
     private readonly double driestPercent = livesIn.DriestPercent;
     private readonly double dampestPercent = livesIn.DampestPercent;

@@ -39,8 +39,8 @@ public sealed record PileMoisture
         ArgumentNullException.ThrowIfNull(plan);
         if (plan.Request.Shop.PileMoisturePercent is not { } pilePercent) return null;
         var wood = new PlanWood(plan, []);
-        var month = plan.Made.Select(m => wood.Gift(m.Gift)?.Due).Min()?.Month ?? FitYear.Driest(wood.Here);
-        var shopPercent = wood.Here.MoisturePercent(month);
+        var month = plan.Made.Select(m => wood.Gift(m.Gift)?.Due).Min()?.Month ?? wood.Here.DriestMonth;
+        var shopPercent = wood.Here.At(month);
         if (Math.Abs(pilePercent - shopPercent) < NearPercent) return null;
         var strips = plan.GlueUps.SelectMany(g => g.Strips).Select(s => (s.Piece, s.Offcut, s.Width))
             .Concat(plan.Boards.Select(b => (b.Piece, b.Offcut, b.Width)))

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
-using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Wood;
 
@@ -42,7 +41,7 @@ public static class PlanFits
         var sides = new FitSides(
             [.. fit.Holder.Select(e => Term(wood, gift, e, turns: false, notes))],
             [.. fit.Held.Select(e => Term(wood, held, e, fit.HeldTurns, notes))]);
-        var season = new FitYear(sides, wood.Here, wood.Month(gift), wood.Home(gift), fit.Least, fit.Most).Work(fit.Option, Mark(wood));
+        var season = new FitYear(sides, wood.Here, wood.Month(gift), wood.Home(gift), fit.Least, fit.Most).Work(fit.Option, FitWords.RuleMark(wood.Shop), FitWords.FineMark(wood.Shop));
         return season with { Notes = [.. FitNotes.OfYear(season, wood.Gift(gift)), .. notes.Distinct()] };
     }
 
@@ -70,8 +69,4 @@ public static class PlanFits
         var pile = wood.PileSpecies;
         return pile.IsEmpty ? [.. SpeciesTable.All.Select(s => s.Key)] : pile;
     }
-
-    // What the maker can set: the finest fraction of the rule, or a tenth of a millimetre.
-    private static Length Mark(PlanWood wood) =>
-        wood.Shop.Unit == LengthUnit.Inch ? Length.FromInches(1, wood.Shop.Denominator) : Length.FromMicrometres(100);
 }

@@ -18,6 +18,7 @@ internal sealed class PlanWood
     private readonly Dictionary<string, MadeGift> made = [];
     private readonly Dictionary<string, Product> products = [];
     private readonly Dictionary<string, Gift> gifts = [];
+    private readonly Dictionary<string, MoistureYear> homes = new(StringComparer.OrdinalIgnoreCase);
 
     internal PlanWood(Plan plan, ImmutableArray<GiftDesign> designs)
     {
@@ -36,7 +37,7 @@ internal sealed class PlanWood
         foreach (var design in designs)
             if (design.Outcome is DesignOutcome.Derived fits) products.TryAdd(design.Gift.Label, fits.Product);
         Shop = plan.Request.Shop;
-        Here = ShopClimates.Find(Shop, "") ?? ClimateTable.Find(ClimateTable.DefaultKey)!;
+        Here = new(ShopClimates.Find(Shop, "") ?? ClimateTable.Find(ClimateTable.DefaultKey)!);
     }
 
     internal Plan Plan { get; }
@@ -44,20 +45,26 @@ internal sealed class PlanWood
     internal Shop Shop { get; }
 
     /// <summary>The air of the shop; the table's usual one where the shop names none that is known.</summary>
-    internal Climate Here { get; }
+    internal MoistureYear Here { get; }
 
     internal Gift? Gift(string label) => gifts.GetValueOrDefault(label);
 
     internal Product? Product(string gift) => products.GetValueOrDefault(gift);
 
     /// <summary>The air where a gift will live; the shop's where it names none that is known.</summary>
-    internal Climate Home(string gift) => ShopClimates.Find(Shop, Gift(gift)?.Climate ?? "") ?? Here;
+    internal MoistureYear Home(string gift)
+    {
+        var name = Gift(gift)?.Climate.Trim() ?? "";
+        if (name.Length == 0) return Here;
+        if (homes.TryGetValue(name, out var known)) return known;
+        return homes[name] = ShopClimates.Find(Shop, name) is { } climate ? new(climate) : Here;
+    }
 
     /// <summary>The month a gift is fitted: that of the day it is due; null for none.</summary>
     internal int? Month(string gift) => Gift(gift)?.Due?.Month;
 
     /// <summary>Moisture content when a gift is fitted. [%]</summary>
-    internal double FittedPercent(string gift) => Here.MoisturePercent(Month(gift) ?? FitYear.Driest(Here));
+    internal double FittedPercent(string gift) => Here.At(Month(gift) ?? Here.DriestMonth);
 
     internal Offcut? Offcut(string label) => offcuts.GetValueOrDefault(label);
 

@@ -65,10 +65,12 @@ public sealed record SeasonFit
     public static SeasonFit Between(FitTrial trial)
     {
         ArgumentNullException.ThrowIfNull(trial);
+        ArgumentNullException.ThrowIfNull(trial.FittedIn);
+        ArgumentNullException.ThrowIfNull(trial.LivesIn);
         if (trial.Holder.IsDefaultOrEmpty || trial.Held.IsDefaultOrEmpty) throw new ArgumentException("A fit has an opening and something that goes into it.", nameof(trial));
         foreach (var wood in trial.Holder.Concat(trial.Held)) WoodStrain.RequireSpecies(wood.Species, nameof(trial));
         var sides = new FitSides(Terms(trial.Holder, turns: false), Terms(trial.Held, trial.HeldTurns));
-        return new FitYear(sides, trial.FittedIn, trial.FittedMonth, trial.LivesIn, trial.Least, trial.Most).Work(null, Length.Zero);
+        return new FitYear(sides, new(trial.FittedIn), trial.FittedMonth, new(trial.LivesIn), trial.Least, trial.Most).Work(null);
     }
 
     // Stretches in one direction after each other are strips of one panel: each its own term, since their sizes are told one by one.

@@ -6,7 +6,7 @@ namespace Scrapwright.Core.Sheets;
 
 /// <summary>
 /// The bench sheets of a plan: an overview, the parts list, one sheet or more for each visit to a station while wood is milled, one or more for each gift
-/// from then on, and what goes back to the pile.
+/// from then on, what the year does to fits and panels, and what goes back to the pile.
 /// </summary>
 public static class BenchSheets
 {
@@ -36,6 +36,7 @@ public static class BenchSheets
         OverviewPages.Add(flow, facts, visits, front.NextPage - 1, pages);
         OverviewPages.AddParts(flow, facts);
         Lay(flow, facts, visits);
+        FitPages.Add(flow, facts);
         LeftoverPages.Add(flow, facts);
         return flow.Sheets();
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Finishing;
+using Scrapwright.Core.Fits;
 using Scrapwright.Core.Plans;
 
 namespace Scrapwright.Core.Sheets;
@@ -15,6 +16,8 @@ internal static class OverviewPages
         var minutes = plan.Steps.Sum(s => s.HandsOnMinutes);
         var note = $"{plan.Made.Length} of {plan.Made.Length + plan.Unmade.Length} gifts · {Count(plan.GlueUps.Length, "glue-up")} · {Count(plan.Steps.Length, "step")} · about {PlanWords.Minutes(minutes)} at work";
         var blocks = new List<Block>();
+        // Before any saw runs.
+        if (PileMoisture.Of(plan) is { } moisture) blocks.Add(Block.Caution([moisture.InWords(facts.Shop)], width, 11));
         blocks.AddRange(Gifts(facts, width));
         blocks.AddRange(Order(facts, visits, firstVisitPage, visitPages, width));
         blocks.AddRange(Shopping(facts, width));

@@ -66,7 +66,9 @@ internal sealed class PageFlow
         pen.Text(tab.Middle.XMm, tab.Middle.YMm + (FontAdvances.CapitalMm(20) / 2), $"{number}", number < 100 ? 20 : 15, true, Side.Middle, Ink.White);
         var left = inside.LeftMm + 16.5;
         var noteWidth = 58;
-        pen.Text(left, inside.TopMm + 6.6, Typesetting.Shorten(title, 21, true, inside.RightMm - left - noteWidth - 2), 21, true);
+        var titleWidth = inside.RightMm - left - noteWidth - 2;
+        var titlePt = new[] { 21.0, 18, 15 }.FirstOrDefault(s => Typesetting.WidthMm(title, s, true) <= titleWidth, 15);
+        pen.Text(left, inside.TopMm + 6.6, Typesetting.Shorten(title, titlePt, true, titleWidth), titlePt, true);
         pen.Text(left, inside.TopMm + 12.2, Typesetting.Shorten(note, 10, false, inside.RightMm - left - 2), 10);
         pen.Text(inside.RightMm, inside.TopMm + 3, Typesetting.Shorten(facts.Plan.Request.Workshop, 9, true, noteWidth), 9, true, Side.Right);
         pen.Text(inside.RightMm, inside.TopMm + 7, $"sheet {number} of {pages.Count} · plan {Short(facts.Plan.Fingerprint)}", 8, false, Side.Right);

@@ -104,7 +104,7 @@ public sealed class PlanFitsReferenceTests
         return plan;
     }
 
-    internal static Plan RodStand() =>
-        Plan(new Gift { Label = "Tiles", Design = "striped-squares" }, new Gift { Label = "Stand", Design = "rod-stand", Options = Options(("holds", "Tiles")), Climate = "damp" })
+    internal static Plan RodStand(params (string Key, string Value)[] options) =>
+        Plan(new Gift { Label = "Tiles", Design = "striped-squares" }, new Gift { Label = "Stand", Design = "rod-stand", Options = Options([("holds", "Tiles"), .. options]), Climate = "damp" })
             .Offcut("W", "black-walnut").Offcut("M", "sugar-maple").Make("Tiles", ("square", "W M")).Make("Stand", ("plate", "W W")).Build();
 }

@@ -61,7 +61,7 @@ internal sealed class StandPlan
         Unmade = [],
         GlueUps = [.. glueUps],
         Boards = [],
-        Steps = [new() { Number = 1, Station = Station.TableSaw, Operation = Operation.CrosscutBlanks, Works = [new() { In = [], Out = [.. pieces] }], HandsOnMinutes = 1, WaitMinutes = 0 }],
+        Steps = [new() { Number = 1, Station = Station.Sanding, Operation = Operation.Sand, Works = [.. pieces.Select(p => new Work { In = [p.Id], Out = [p] })], HandsOnMinutes = 1, WaitMinutes = 0 }],
         Leftovers = [],
         Ledger = [],
         Rods = [.. rods],

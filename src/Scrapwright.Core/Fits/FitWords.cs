@@ -58,7 +58,7 @@ public static class FitWords
         ArgumentNullException.ThrowIfNull(season);
         return season.Verdict switch
         {
-            FitVerdict.Good => $"Good all year: {Fine(season.Tightest.Clearance, shop, Rounding.Down)} left in {Month(season.Tightest.Month)}, {Fine(season.Loosest.MostClearance, shop, Rounding.Up)} in {Month(season.Loosest.Month)}.",
+            FitVerdict.Good => $"Good all year: from {Fine(season.Tightest.Clearance, shop, Rounding.Down)} ({Month(season.Tightest.Month)}) to {Fine(season.Loosest.MostClearance, shop, Rounding.Up)} ({Month(season.Loosest.Month)}).",
             FitVerdict.Jams jams => $"{Tight(season, jams)}: {Fine(jams.By, shop, Rounding.Up)} short of the least clearance.",
             FitVerdict.Rattles rattles => $"Rattles in {Months(rattles.Months)}: {Fine(rattles.By, shop, Rounding.Up)} over the most clearance.",
             FitVerdict.CannotBeBoth both => $"Cannot be both: {Join(both)}. The wood moves {Fine(both.By, shop, Rounding.Up)} more than least and most clearance allow.",

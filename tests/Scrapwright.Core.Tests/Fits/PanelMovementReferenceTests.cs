@@ -62,6 +62,22 @@ public sealed class PanelMovementReferenceTests
         Assert.Equal(["W", "M", "W", "M"], panel.Strips.Select(s => s.Offcut));
         Assert.Equal(0.892048, Mm(panel.WidthInDampest));
         Assert.Equal(panel.WidthInDampest, panel.WidthInDriest);
+        Assert.Equal(panel.WidthInDampest, Assert.Single(PanelMovement.Of(plan)).WidthInDampest);
+    }
+
+    // A resawn panel is trimmed layer by layer, so its strips are as wide as in the first layer: 25.4 · (0.00274 + 0.00165) · 4 = 0.446024.
+    [Fact]
+    public void A_resawn_glue_up_has_the_strips_of_its_layers()
+    {
+        var plan = PlanFitsReferenceTests.Plan(new Gift { Label = "Tiles", Design = "striped-squares", Climate = "damp" })
+            .Offcut("W", "black-walnut").Offcut("M", "sugar-maple", RingOrientation.Quarter).Make("Tiles", ("square", "W M")).Build();
+        var step = plan.Steps[0];
+        var inch = Length.FromInches(1);
+        var layer = step.Works[0].Out[0] with { Id = "G1/1", Width = inch * 2, Lanes = [new("W", inch), new("M", inch)] };
+
+        var panel = PanelMovement.Of(plan with { Steps = [step with { Works = step.Works.Add(step.Works[0] with { Out = [layer] }) }] })[0];
+
+        Assert.Equal((inch * 2, 0.446024), (panel.Width, Mm(panel.WidthInDampest)));
     }
 
     [Fact]

@@ -166,6 +166,7 @@ public sealed class SeasonFitTests
         var trial = new FitTrial { Holder = [], Held = [Still(1)], FittedIn = Steady(8), LivesIn = Steady(8) };
 
         Assert.Throws<ArgumentException>(() => SeasonFit.Between(trial));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SeasonFit.Between(trial with { Holder = [Still(2)], FittedMonth = 13 }));
         Assert.Throws<ArgumentException>(() => SeasonFit.Between(trial with { Holder = [Across("walnutt", RingOrientation.Flat, 4)] }));
     }
 

@@ -61,6 +61,10 @@ internal static class CommandLine
         config.AddCommand<EntryCommand>("entry")
             .WithDescription("Turn offcuts as you would mutter them into rows for pile.csv. Without LINE the lines are read from the standard input.")
             .WithExample("entry", "\"walnut 14 3/8 x 2 1/8 x 7/8 x3, cupped 1/16, knot 4-5\"");
+        config.AddCommand<WoodCommand>("wood")
+            .WithDescription("Say how much a wood moves, how hard and heavy it is, what its dust does and what to wear; with OTHER, two woods side by side.")
+            .WithExample("wood", "walnut")
+            .WithExample("wood", "walnut", "\"hard maple\"");
         config.AddCommand<ServeCommand>("serve")
             .WithDescription("Run the web app for the browser and the phone. Ctrl+C ends it.")
             .WithExample("serve")

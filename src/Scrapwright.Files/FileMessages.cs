@@ -1,3 +1,6 @@
+using System.Globalization;
+using Scrapwright.Core.Finishing;
+
 namespace Scrapwright.Files;
 
 /// <summary>Every text about files that a person may read when one cannot be used.</summary>
@@ -86,6 +89,16 @@ public static class FileMessages
     {
         var nearest = TableReader.Nearest(found, known);
         return nearest.Length > 0 ? $"{what}; maybe {nearest}" : $"{what}: {string.Join(", ", known)}";
+    }
+
+    internal static string AGrit(string found)
+    {
+        // Nearest by its number, not by its letters: for P130 that is P120, not P30.
+        var scale = found.Contains('P', StringComparison.OrdinalIgnoreCase) ? GritScale.Fepa : GritScale.Cami;
+        var near = int.TryParse(string.Concat(found.Where(char.IsAsciiDigit)), out var number)
+            ? GritTable.All.Where(grit => grit.Scale == scale).MinBy(grit => Math.Abs(int.Parse(grit.Mark.TrimStart('P'), CultureInfo.InvariantCulture) - (long)number))
+            : null;
+        return "a grit such as P120 (FEPA) or 120 (CAMI)" + Maybe(near is null ? [] : [near.Mark]);
     }
 
     internal static string AColumn(IEnumerable<string> known, string nearest) => $"one of the columns {string.Join(", ", known)}{Maybe(nearest.Length == 0 ? [] : [nearest])}";

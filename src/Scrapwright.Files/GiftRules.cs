@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Scrapwright.Core.Finishing;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Shops;
 
@@ -26,6 +27,7 @@ public static class GiftRules
         checks.Text("circle", gift.Circle, LongestName);
         checks.Require(gift.Priority is >= 1 and <= 9, "priority", $"{gift.Priority}", FileMessages.APriority);
         checks.Require(gift.Climate.Length == 0 || AirRules.IsKnown(shop, gift.Climate), "climate", gift.Climate, AirRules.Expected(shop, gift.Climate));
+        checks.Require(gift.Finish.Length == 0 || FinishTable.Find(gift.Finish) is not null, "finish", gift.Finish, ShopRules.ExpectedFinish(gift.Finish));
         foreach (var (key, value) in gift.Options)
         {
             checks.Text("options", key, 60, mayBeEmpty: false);

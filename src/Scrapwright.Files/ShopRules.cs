@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Scrapwright.Core.Finishing;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
@@ -74,11 +75,18 @@ public static class ShopRules
 
     private static void Finishing(Shop shop, ValueChecks checks)
     {
+        checks.Require(GlueTable.Find(shop.Glue) is not null, "glue", shop.Glue, FileMessages.AKeyOf("a glue", [.. GlueTable.All.Select(glue => glue.Key)], shop.Glue));
+        checks.Require(FinishTable.Find(shop.Finish) is not null, "finish", shop.Finish, ExpectedFinish(shop.Finish));
         var sanding = shop.Abrasives;
         checks.Require(!sanding.Grits.IsDefaultOrEmpty, "abrasives.grits", "none", "at least one grit");
+        for (var i = 0; i < (sanding.Grits.IsDefault ? 0 : sanding.Grits.Length); i++)
+            checks.Require(GritTable.Find(sanding.Grits[i]) is not null, $"abrasives.grits[{i}]", sanding.Grits[i], FileMessages.AGrit(sanding.Grits[i]));
         checks.Require(sanding.LargestStep is > 1 and <= 4, "abrasives.largestStep", $"{sanding.LargestStep}", "a ratio above 1, at most 4");
         checks.Within("abrasives.wearsAfterCm2", sanding.WearsAfterCm2, 1, 1_000_000);
     }
+
+    /// <summary>What would have been a finish, with the nearest key there is.</summary>
+    internal static string ExpectedFinish(string found) => FileMessages.AKeyOf("a finish", [.. FinishTable.All.Select(finish => finish.Key)], found);
 
     private static IEnumerable<string> KeysNear(string species) =>
         SpeciesTable.Find(species) is { } found ? [found.Key] : SpeciesTable.Suggest(species).Select(near => near.Key);

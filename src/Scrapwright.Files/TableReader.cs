@@ -91,8 +91,9 @@ internal static class TableReader
     internal static string Nearest(string name, IEnumerable<string> known)
     {
         var start = (name.Length <= 40 ? name : name[..40]).ToLowerInvariant();
-        var best = known.MinBy(word => Spelling.Distance(start, word)) ?? "";
-        return Spelling.Distance(start, best) <= Math.Max(2, best.Length / 2) ? best : "";
+        int Slips(string word) => Spelling.Distance(start, word.ToLowerInvariant());
+        var best = known.MinBy(Slips) ?? "";
+        return Slips(best) <= Math.Max(2, best.Length / 2) ? best : "";
     }
 
     private static char SeparatorOf(string text)

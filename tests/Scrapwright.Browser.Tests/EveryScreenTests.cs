@@ -4,7 +4,7 @@ namespace Scrapwright.Browser.Tests;
 
 public sealed class EveryScreenTests : ScreenTest
 {
-    private static readonly string[] Paths = ["/", "/pile", "/gifts", "/shop", "/plan"];
+    private static readonly string[] Paths = ["/", "/pile", "/gifts", "/wood", "/wood/black-walnut", "/wood/black-walnut/sugar-maple", "/shop", "/plan"];
 
     [Theory]
     [InlineData(390, 844, ColorScheme.Light)]
@@ -81,7 +81,7 @@ public sealed class EveryScreenTests : ScreenTest
                 foreach (var path in Paths)
                 {
                     await GoAsync(page, path);
-                    await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"{(path == "/" ? "start" : path[1..])}-{width}-{colours}.png".ToLowerInvariant()), FullPage = path is "/plan" or "/gifts" });
+                    await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"{(path == "/" ? "start" : path[1..].Replace('/', '-'))}-{width}-{colours}.png".ToLowerInvariant()), FullPage = path is "/plan" or "/gifts" });
                 }
             }
         }

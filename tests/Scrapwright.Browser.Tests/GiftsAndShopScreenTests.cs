@@ -57,4 +57,34 @@ public sealed class GiftsAndShopScreenTests : ScreenTest
         await Assertions.Expect(kerf).ToHaveValueAsync("1/8 in");
         await AssertFitsAsync(page);
     }
+
+    [Theory, MemberData(nameof(Sizes))]
+    public async Task Where_the_wood_stands_is_set_and_a_climate_of_ones_own_is_chosen_for_a_gift(int width, int height)
+    {
+        var page = await OpenAsync("/shop", width, height);
+        await page.Locator("#climate").SelectOptionAsync("shed-cold");
+        await Assertions.Expect(page.Locator("#voice")).ToContainTextAsync("Saved.");
+        await page.Locator("#air details summary").ClickAsync();
+        await Assertions.Expect(page.Locator("#air .months tbody tr").First).ToContainTextAsync("16 °F");
+
+        await page.Locator("#add-climate").ClickAsync();
+        await page.Locator("#own-name-0").FillAsync("Granny's flat");
+        await page.Keyboard.PressAsync("Tab");
+        await Assertions.Expect(page.Locator(".own-climate legend")).ToHaveTextAsync("Granny's flat");
+        await page.GetByLabel("January, temperature").FillAsync("21 °C");
+        await page.Keyboard.PressAsync("Tab");
+        await Assertions.Expect(page.GetByLabel("January, temperature")).ToHaveValueAsync("69.8 °F");
+        await AssertFitsAsync(page);
+        await AssertAccessibleAsync(page);
+
+        await GoAsync(page, "/gifts");
+        await page.Locator("#add-gift").ClickAsync();
+        await page.Locator("#gift-climate").SelectOptionAsync("Granny's flat");
+        await page.Locator("#gift-finish").SelectOptionAsync("shellac");
+        await page.Keyboard.PressAsync("Enter");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add the gift" }).ClickAsync();
+        await page.Locator(".gift-card").GetByRole(AriaRole.Button, new() { Name = "Edit" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#gift-climate")).ToHaveValueAsync("Granny's flat");
+        await Assertions.Expect(page.Locator("#gift-finish")).ToHaveValueAsync("shellac");
+    }
 }

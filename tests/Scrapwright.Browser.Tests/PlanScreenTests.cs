@@ -62,4 +62,36 @@ public sealed class PlanScreenTests : ScreenTest
 
         await Assertions.Expect(page.Locator("#make-plan")).ToBeVisibleAsync(new() { Timeout = 30_000 });
     }
+
+    [Theory, MemberData(nameof(Sizes))]
+    public async Task A_fit_that_jams_is_put_right_by_its_button(int width, int height)
+    {
+        await FillWithExampleAsync();
+        using var http = new HttpClient { BaseAddress = Address };
+        http.DefaultRequestHeaders.Add("Origin", Address.GetLeftPart(UriPartial.Authority));
+        var rows = System.Text.Json.Nodes.JsonNode.Parse(await http.GetStringAsync("/api/gifts"))!.AsArray();
+        var stand = rows.Single(row => (string)row!["gift"]!["label"]! == "seed-stand")!;
+        stand["gift"]!["options"]!["clearance"] = "1/64 in";
+        (await http.PutAsync($"/api/gifts/{stand["id"]}", new StringContent(stand["gift"]!.ToJsonString(), System.Text.Encoding.UTF8, "application/json"))).EnsureSuccessStatusCode();
+
+        var page = await OpenAsync("/plan", width, height);
+        await page.Locator("#seconds").SelectOptionAsync("5");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make a plan" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Plan again" })).ToBeVisibleAsync(new() { Timeout = 60_000 });
+
+        var bad = page.Locator(".fit.bad").First;
+        await Assertions.Expect(bad.Locator(".fit-verdict")).ToContainTextAsync(new System.Text.RegularExpressions.Regex("Jams|Too tight"));
+        await Assertions.Expect(bad.Locator(".fit-months tbody tr")).ToHaveCountAsync(12);
+        await AssertFitsAsync(page);
+        await AssertAccessibleAsync(page);
+        await bad.GetByRole(AriaRole.Button, new() { Name = "Set clearance to" }).ClickAsync();
+
+        await Assertions.Expect(page.Locator(".notice.warning")).ToContainTextAsync("out of date");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Plan again" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".run-now progress")).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Plan again" })).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator(".fit.bad")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator(".used-up")).ToContainTextAsync("drying oil");
+        await Assertions.Expect(page.Locator(".plan-woods")).ToContainTextAsync("walnut");
+    }
 }

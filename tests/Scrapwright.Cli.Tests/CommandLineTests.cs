@@ -13,6 +13,7 @@ public sealed class CommandLineTests
     [InlineData("audit")]
     [InlineData("sheets")]
     [InlineData("entry")]
+    [InlineData("wood")]
     [InlineData("serve")]
     public async Task Help_is_as_it_was_read_and_found_good(string command)
     {

@@ -16,6 +16,15 @@ public sealed class PlanCommandTests(ExamplePlan example) : IClassFixture<Exampl
     }
 
     [Fact]
+    public void Fits_and_what_is_used_up_are_told()
+    {
+        Assert.Matches(@"\nFits through the year: \d+ of \d+ hold\.\n", example.Planned.Output);
+        Assert.Matches(@"\nUsed up on the way:\n  white or yellow glue \(PVA\): .* g .*\n", example.Planned.Output);
+        Assert.Contains("  drying oil (linseed or tung): ", example.Planned.Output, StringComparison.Ordinal);
+        Assert.Contains("  mineral oil and beeswax (does not dry): ", example.Planned.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Piped_output_is_plain()
     {
         example.Demo.IsPlain();

@@ -44,6 +44,7 @@ public sealed class ExampleWorkshopTests
         Assert.Equal("shed-temperate", request.Shop.Climate);
         Assert.Empty(ShopRules.Check(request.Shop));
         Assert.All(request.Gifts, gift => Assert.Empty(GiftRules.Check(gift, request.Shop)));
+        Assert.Single(request.Gifts, gift => gift.Finish.Length > 0 && gift.Finish != request.Shop.Finish);
         Assert.InRange(request.Gifts.Count(gift => gift.Climate == "heated-temperate"), 2, 8);
     }
 }

@@ -72,6 +72,12 @@ public sealed class GiftsFileTests
     }
 
     [Fact]
+    public void Parse_refuses_a_finish_nobody_knows_and_names_the_nearest() =>
+        Assert.Equal(
+            new FileProblem(GiftsFile.Name, 2, 13, "shelac", "a finish; maybe shellac"),
+            OnlyProblem("gift,finish,design\nanother one,shelac,rod-stand\n"));
+
+    [Fact]
     public void Parse_names_missing_columns() =>
         Assert.Equal(FileMessages.TheColumn("design"), OnlyProblem("gift,recipient\na,b\n").Expected);
 

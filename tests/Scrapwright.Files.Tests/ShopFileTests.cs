@@ -103,6 +103,10 @@ public sealed class ShopFileTests
 
     [Theory]
     [InlineData("\"climate\": \"shed-colt\"", "climate: shed-colt", "a climate; maybe shed-cold")]
+    [InlineData("\"glue\": \"white-glu\"", "glue: white-glu", "a glue; maybe white-glue")]
+    [InlineData("\"glue\": \"custard\"", "glue: custard", "a glue: white-glue, water-resistant-glue, ")]
+    [InlineData("\"finish\": \"drying oil\"", "finish: drying oil", "a finish; maybe drying-oil")]
+    [InlineData("\"abrasives\": { \"grits\": [ \"P80\", \"p130\" ] }", "abrasives.grits[1]: p130", "a grit such as P120 (FEPA) or 120 (CAMI); maybe P120")]
     [InlineData("\"pileMoisturePercent\": 3.9", "pileMoisturePercent: 3.9", "4 to 30")]
     [InlineData("\"clamps\": [ { \"name\": \"a\", \"reach\": \"1 in\", \"count\": 1, \"forceNewtons\": 0 } ]", "clamps[0].forceNewtons: 0", "1 to 100000")]
     [InlineData("\"abrasives\": { \"largestStep\": 1 }", "abrasives.largestStep: 1", "a ratio above 1, at most 4")]

@@ -21,7 +21,7 @@ public sealed class WorkshopTests : IDisposable
             Due = new DateOnly(2027, 6, 21),
             Priority = 1,
             Climate = "heated-cold",
-            Finish = "hard-wax-oil",
+            Finish = "hard-wax",
             Options = ImmutableSortedDictionary<string, string>.Empty.Add("count", "6").Add("size", "4 in"),
         };
 

@@ -1,3 +1,7 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Finishing;
+using Scrapwright.Core.Fits;
+using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
@@ -20,9 +24,27 @@ internal static class PlanText
         foreach (var line in Unmade(plan.Unmade, plan.Request.Shop)) yield return line;
         yield return "How good it is:";
         foreach (var level in plan.Levels) yield return $"  {LevelText.Title(level.Kind)}: {LevelText.Figure(level, plan)}, {LevelText.Verdict(level, plan)}";
-        if (plan.Shopping.IsEmpty) yield break;
-        yield return "To buy:";
+        var designs = GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop);
+        foreach (var line in Fits(plan, designs)) yield return line;
+        if (!plan.Shopping.IsEmpty) yield return "To buy:";
         foreach (var item in plan.Shopping) yield return $"  {Shopping(item, plan.Request.Shop)}";
+        var usedUp = Consumables.For(plan, designs);
+        if (!usedUp.IsEmpty) yield return "Used up on the way:";
+        foreach (var item in usedUp) yield return $"  {item.What}{(item.Text.Length == 0 ? "" : $": {Amount(item)}")} ({item.Why})";
+    }
+
+    private static string Amount(Consumable item) => item.Kind != ConsumableKind.Abrasive ? item.Text : item.Text == "1" ? "1 disc or sheet" : $"{item.Text} discs or sheets";
+
+    // What holds all year needs no line of its own.
+    private static IEnumerable<string> Fits(Plan plan, ImmutableArray<GiftDesign> designs)
+    {
+        var fits = PlanFits.Of(plan, designs);
+        if (fits.IsEmpty) yield break;
+        var shop = plan.Request.Shop;
+        var bad = fits.Where(fit => fit.Season.Verdict is not FitVerdict.Good).ToList();
+        yield return $"Fits through the year: {fits.Length - bad.Count} of {fits.Length} hold.";
+        foreach (var fit in bad)
+            yield return $"  {fit.Gift}, {fit.Fit.HeldTitle} {fit.Fit.Title}: {FitWords.Verdict(fit.Season, shop)} {FitWords.Remedy(fit.Fit, fit.Season, shop)}";
     }
 
     internal static IEnumerable<string> Unmade(IReadOnlyCollection<UnmadeGift> unmade, Shop shop)

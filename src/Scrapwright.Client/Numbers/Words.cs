@@ -79,6 +79,9 @@ public static class Words
         _ => rings.ToString().ToLowerInvariant() + "-sawn",
     };
 
+    /// <summary>Which part of the dust.</summary>
+    public static string Of(DustFraction fraction) => fraction.ToString().ToLowerInvariant();
+
     /// <summary>Minutes as hours and minutes: 1 h 20 min.</summary>
     public static string Minutes(int minutes) => minutes switch
     {

@@ -1,15 +1,23 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
+using Scrapwright.Core.Finishing;
+using Scrapwright.Core.Fits;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Client.Plans;
 
 /// <summary>Looks things up in a plan: which wood a piece is, what a part is called, what an assembly step says.</summary>
 public sealed class PlanReader
 {
+    private readonly ImmutableArray<GiftDesign> designs;
+    private readonly Lazy<ImmutableArray<PlanFit>> fits;
+    private readonly Lazy<ImmutableArray<CrossGrainJoint>> crossings;
+    private readonly Lazy<Dictionary<string, GiftWeight>> weights;
+    private readonly Lazy<ImmutableArray<Consumable>> consumables;
     private readonly Dictionary<string, Offcut> offcuts;
     private readonly Dictionary<string, Product> products;
     private readonly Dictionary<string, Gift> gifts;
@@ -21,13 +29,39 @@ public sealed class PlanReader
         Plan = plan;
         offcuts = plan.Request.Pile.SelectMany(o => o.Pieces()).ToDictionary(o => o.Label, StringComparer.Ordinal);
         gifts = plan.Request.Gifts.ToDictionary(g => g.Label, StringComparer.Ordinal);
-        products = GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop)
+        designs = GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop);
+        products = designs
             .Where(d => d.Outcome is DesignOutcome.Derived)
             .ToDictionary(d => d.Gift.Label, d => ((DesignOutcome.Derived)d.Outcome).Product, StringComparer.Ordinal);
+        fits = new(() => PlanFits.Of(plan, designs));
+        crossings = new(() => CrossGrain.Of(plan, designs));
+        weights = new(() => GiftWeights.Of(plan, designs).ToDictionary(w => w.Gift, StringComparer.Ordinal));
+        consumables = new(() => Consumables.For(plan, designs));
     }
 
     /// <summary>The plan.</summary>
     public Plan Plan { get; }
+
+    /// <summary>Every fit of the gifts made, those that do not hold first. Worked out once, when first asked for.</summary>
+    public IEnumerable<PlanFit> Fits => fits.Value.OrderBy(fit => fit.Season.Verdict is FitVerdict.Good);
+
+    /// <summary>Joints glued across the grain that need care.</summary>
+    public IEnumerable<CrossGrainJoint> Crossings => crossings.Value.Where(joint => joint.NeedsCare);
+
+    /// <summary>What the plan uses up: glue, finish, abrasives, rags.</summary>
+    public ImmutableArray<Consumable> UsedUp => consumables.Value;
+
+    /// <summary>What a gift weighs, in the maker's unit; empty when it is not made.</summary>
+    public string Weight(string gift) => weights.Value.TryGetValue(gift, out var weight) ? weight.InWords(Plan.Request.Shop) : "";
+
+    /// <summary>The species in the glue-ups, boards and rods of the plan, by name.</summary>
+    public ImmutableArray<Species> Woods =>
+    [
+        .. Plan.GlueUps.SelectMany(glueUp => glueUp.Strips).Select(strip => SpeciesOf(strip.Offcut))
+            .Concat(Plan.Boards.Select(board => SpeciesOf(board.Offcut)))
+            .Concat(Plan.Rods.Select(rod => rod.Species))
+            .Select(key => SpeciesTable.Find(key)).OfType<Species>().Distinct().OrderBy(species => species.Name, StringComparer.OrdinalIgnoreCase),
+    ];
 
     /// <summary>Key of the species of a single offcut; empty when it is not in the pile.</summary>
     public string SpeciesOf(string offcut) => offcuts.TryGetValue(offcut, out var found) ? found.Species : "";
@@ -48,6 +82,12 @@ public sealed class PlanReader
     /// <summary>What a part is called.</summary>
     public string PartTitle(string gift, string part) =>
         ProductOf(gift)?.Parts.FirstOrDefault(p => p.Key == part)?.Title ?? part;
+
+    /// <summary>What an option of a gift is called on its form, in small letters; its key when the design does not tell.</summary>
+    public string OptionTitle(string gift, string option) =>
+        ProductOf(gift) is { } product && DesignCatalogue.FindFamily(product.Family)?.Parameters.FirstOrDefault(p => p.Key == option) is { } parameter
+            ? parameter.Title.ToLowerInvariant()
+            : option;
 
     /// <summary>The text of an assembly step with its sizes filled in; empty for a milling step.</summary>
     public string TextOf(Step step, Func<Length, string> text)

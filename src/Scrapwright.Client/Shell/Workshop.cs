@@ -9,6 +9,8 @@ namespace Scrapwright.Client.Shell;
 /// <summary>Pile, gifts, shop and designs as last heard from the server; screens share it and are told when it changes.</summary>
 public sealed class Workshop(Server server)
 {
+    private bool isQuiet;
+
     /// <summary>Told when anything here changes.</summary>
     public event Action? Changed;
 
@@ -143,10 +145,20 @@ public sealed class Workshop(Server server)
         // Only the letters' case differs: every name still finds it.
         if (string.Equals(from, to, StringComparison.OrdinalIgnoreCase))
             return (await ChangeAsync(Shop with { OwnClimates = Shop.OwnClimates.Replace(old, old with { Name = to }) })).Problem;
-        if ((await ChangeAsync(Shop with { OwnClimates = Shop.OwnClimates.Insert(Shop.OwnClimates.IndexOf(old), old with { Name = to }) })).Problem is { } problem) return problem;
-        foreach (var row in Gifts.Where(row => Renamed(row.Gift.Climate) != row.Gift.Climate))
+
+        // For a moment it has both names; nobody needs to see that.
+        isQuiet = true;
+        try
         {
-            if ((await ChangeAsync(row.Id, row.Gift with { Climate = to })).Problem is { } ofGift) return ofGift;
+            if ((await ChangeAsync(Shop with { OwnClimates = Shop.OwnClimates.Insert(Shop.OwnClimates.IndexOf(old), old with { Name = to }) })).Problem is { } problem) return problem;
+            foreach (var row in Gifts.Where(row => Renamed(row.Gift.Climate) != row.Gift.Climate))
+            {
+                if ((await ChangeAsync(row.Id, row.Gift with { Climate = to })).Problem is { } ofGift) return ofGift;
+            }
+        }
+        finally
+        {
+            isQuiet = false;
         }
 
         return (await ChangeAsync(Shop with { Climate = Renamed(Shop.Climate), OwnClimates = [.. Shop.OwnClimates.Where(own => own.Name != from)] })).Problem;
@@ -177,6 +189,7 @@ public sealed class Workshop(Server server)
         if (answer is Answer<T>.Given given)
         {
             keep(given.Value);
+            if (isQuiet) return answer;
             Changed?.Invoke();
 
             // The figures follow in their own time: what was done, and its undo, must not wait for them.

@@ -1,5 +1,7 @@
 using Bunit;
 using Scrapwright.Client.Fits;
+using Scrapwright.Core.Measures;
+using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Client.Tests.Fits;
 
@@ -67,6 +69,19 @@ public sealed class FitToolTests : ScreenContext
         tool.Find("#least-clearance").Change("1/4");
 
         Assert.Contains("Least clearance is above the most.", tool.Find(".fit-answer").TextContent);
+    }
+
+    [Fact]
+    public async Task What_nobody_filled_in_follows_a_shop_that_is_known_later()
+    {
+        Far.Shop = new Shop { Unit = LengthUnit.Millimetre, Climate = "shed-cold" };
+        var tool = Render<FitTool>();
+        tool.Find("#lives-in").Change("tropical");
+
+        await Workshop.LoadAsync();
+
+        Assert.Equal(("shed-cold", "tropical"), (tool.Find("#fitted-in").GetAttribute("value"), tool.Find("#lives-in").GetAttribute("value")));
+        Assert.Contains(" mm", tool.Find(".fit-verdict").TextContent);
     }
 
     private static string Verdict(IRenderedComponent<FitTool> tool) => tool.Find(".fit-verdict").TextContent.TrimStart('✓', '!', ' ');

@@ -65,6 +65,21 @@ public sealed class FilesApiTests
         Assert.Equal(ExampleWorkshop.Request.Gifts.Length, (await app.GetAsync<ImmutableArray<GiftRow>>(ApiRoutes.Gifts)).Length);
     }
 
+    [Fact]
+    public async Task A_shop_without_the_climate_that_a_kept_gift_lives_in_is_refused()
+    {
+        await using var app = await RunningApp.StartAsync();
+        var months = string.Join(",", Enumerable.Repeat("{\"temperatureCelsius\":15,\"relativeHumidityPercent\":65}", 12));
+        var shop = $"{{\"ownClimates\":[{{\"name\":\"Cellar\",\"months\":[{months}]}}]}}";
+        var gifts = "gift,design,climate\na,rod-stand,Cellar\n";
+
+        Assert.Equal(HttpStatusCode.OK, (await ImportAsync(app, ("shop.json", Encoding.UTF8.GetBytes(shop)), ("gifts.csv", Encoding.UTF8.GetBytes(gifts)))).StatusCode);
+        var problem = await RunningApp.ReadProblemAsync(await ImportAsync(app, ("shop.json", "{}"u8.ToArray())), 400);
+
+        Assert.Equal(new FieldProblem("shop.json ownClimates", "no “Cellar”", "the climate where gift a will live"), Assert.Single(problem.Problems));
+        Assert.Equal(HttpStatusCode.OK, (await ImportAsync(app, ("gifts.csv", Encoding.UTF8.GetBytes(gifts)))).StatusCode);
+    }
+
     [Theory]
     [InlineData("workshop.zip")]
     [InlineData("pile.csv")]

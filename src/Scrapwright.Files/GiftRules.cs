@@ -28,12 +28,7 @@ public static class GiftRules
         checks.Require(gift.Priority is >= 1 and <= 9, "priority", $"{gift.Priority}", FileMessages.APriority);
         checks.Require(gift.Climate.Length == 0 || AirRules.IsKnown(shop, gift.Climate), "climate", gift.Climate, AirRules.Expected(shop, gift.Climate));
         checks.Require(gift.Finish.Length == 0 || FinishTable.Find(gift.Finish) is not null, "finish", gift.Finish, ShopRules.ExpectedFinish(gift.Finish));
-        foreach (var (key, value) in gift.Options)
-        {
-            checks.Text("options", key, 60, mayBeEmpty: false);
-            checks.Text($"options.{key[..Math.Min(key.Length, 80)]}", value, 300);
-        }
-
+        checks.Texts("options", gift.Options);
         return checks.Problems;
     }
 

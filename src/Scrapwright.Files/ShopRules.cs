@@ -57,7 +57,7 @@ public static class ShopRules
         {
             checks.Within($"rods[{i}].onHand", shop.Rods[i].OnHand, 0, 10_000);
             var species = shop.Rods[i].Species;
-            checks.Require(SpeciesTable.All.Any(known => known.Key == species), $"rods[{i}].species", species, FileMessages.ASpecies(KeysNear(species)));
+            checks.Require(SpeciesTable.FindKey(species) is not null, $"rods[{i}].species", species, FileMessages.ASpecies(KeysNear(species)));
         }
     }
 

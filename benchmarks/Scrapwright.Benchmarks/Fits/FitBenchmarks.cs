@@ -51,5 +51,5 @@ public class FitBenchmarks
     public SeasonFit OneTrial() => SeasonFit.Between(trial);
 
     [Benchmark(Baseline = true)]
-    public ImmutableArray<GiftDesign> DerivingTheDesigns() => GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop);
+    public ImmutableArray<GiftDesign> DerivingTheDesigns() => plan.Request.DeriveDesigns();
 }

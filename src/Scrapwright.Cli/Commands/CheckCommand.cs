@@ -32,7 +32,7 @@ internal sealed class CheckCommand(Terminal terminal) : Command<CheckSettings>
         terminal.Out.WriteLine("Pile:");
         foreach (var offcut in request.Pile) terminal.Out.WriteLine($"  {EntryLine.Write(offcut, request.Shop.Unit)}");
         terminal.Out.WriteLine("Gifts:");
-        var designs = GiftDesigns.Derive(request.Gifts, request.Designs, request.Shop);
+        var designs = request.DeriveDesigns();
         foreach (var line in designs.SelectMany(Lines)) terminal.Out.WriteLine($"  {line}");
         return ExitCodes.Of(designs);
     }

@@ -24,23 +24,21 @@ internal static class PlanText
         foreach (var line in Unmade(plan.Unmade, plan.Request.Shop)) yield return line;
         yield return "How good it is:";
         foreach (var level in plan.Levels) yield return $"  {LevelText.Title(level.Kind)}: {LevelText.Figure(level, plan)}, {LevelText.Verdict(level, plan)}";
-        var designs = GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop);
-        foreach (var line in Fits(plan, designs)) yield return line;
+        var index = PlanIndex.Of(plan);
+        foreach (var line in Fits(index)) yield return line;
         if (!plan.Shopping.IsEmpty) yield return "To buy:";
         foreach (var item in plan.Shopping) yield return $"  {Shopping(item, plan.Request.Shop)}";
-        var usedUp = Consumables.For(plan, designs);
+        var usedUp = Consumables.For(plan, index.Designs);
         if (!usedUp.IsEmpty) yield return "Used up on the way:";
-        foreach (var item in usedUp) yield return $"  {item.What}{(item.Text.Length == 0 ? "" : $": {Amount(item)}")} ({item.Why})";
+        foreach (var item in usedUp) yield return $"  {item.What}{(item.Text.Length == 0 ? "" : $": {item.Beside}")} ({item.Why})";
     }
 
-    private static string Amount(Consumable item) => item.Kind != ConsumableKind.Abrasive ? item.Text : item.Text == "1" ? "1 disc or sheet" : $"{item.Text} discs or sheets";
-
     // What holds all year needs no line of its own.
-    private static IEnumerable<string> Fits(Plan plan, ImmutableArray<GiftDesign> designs)
+    private static IEnumerable<string> Fits(PlanIndex index)
     {
-        var fits = PlanFits.Of(plan, designs);
+        var fits = PlanFits.Of(index);
         if (fits.IsEmpty) yield break;
-        var shop = plan.Request.Shop;
+        var shop = index.Plan.Request.Shop;
         var bad = fits.Where(fit => fit.Season.Verdict is not FitVerdict.Good).ToList();
         yield return $"Fits through the year: {fits.Length - bad.Count} of {fits.Length} hold.";
         foreach (var fit in bad)

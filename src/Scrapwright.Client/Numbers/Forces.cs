@@ -6,14 +6,11 @@ namespace Scrapwright.Client.Numbers;
 /// <summary>Forces as a maker reads and writes them: pounds where the shop measures in inches, else newtons; either with its mark anywhere.</summary>
 public static class Forces
 {
-    // By definition: 0.45359237 kg at 9.80665 m/s².
-    private const double NewtonsPerPound = 4.4482216152605;
-
     /// <summary>A force with its mark, to the nearest whole: <c>900 lb</c>.</summary>
     /// <param name="newtons">The force. [N]</param>
     /// <param name="unit">The shop's unit of length.</param>
     public static string Text(double newtons, LengthUnit unit) => unit == LengthUnit.Inch
-        ? $"{Math.Round(newtons / NewtonsPerPound).ToString("0", CultureInfo.InvariantCulture)} lb"
+        ? $"{Math.Round(newtons / CustomaryUnits.NewtonsPerPoundForce).ToString("0", CultureInfo.InvariantCulture)} lb"
         : $"{Math.Round(newtons).ToString("0", CultureInfo.InvariantCulture)} N";
 
     /// <summary>Reads a force; null when it is none.</summary>
@@ -28,8 +25,8 @@ public static class Forces
         while (start > 0 && char.IsAsciiLetter(rest[start - 1])) start--;
         double? factor = rest[start..].ToLowerInvariant() switch
         {
-            "" => unit == LengthUnit.Inch ? NewtonsPerPound : 1,
-            "lb" or "lbs" or "lbf" => NewtonsPerPound,
+            "" => unit == LengthUnit.Inch ? CustomaryUnits.NewtonsPerPoundForce : 1,
+            "lb" or "lbs" or "lbf" => CustomaryUnits.NewtonsPerPoundForce,
             "n" => 1,
             "kn" => 1000,
             _ => null,

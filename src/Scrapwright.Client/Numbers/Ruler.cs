@@ -14,6 +14,9 @@ public sealed record Ruler(LengthUnit Unit, int Denominator)
     /// <summary>The ruler of a shop.</summary>
     public static Ruler Of(Shop shop) => new(shop.Unit, shop.Denominator);
 
+    /// <summary>Its finest mark: a fraction of an inch, or a tenth of a millimetre.</summary>
+    public Length FinestMark => Style.FinestMark;
+
     /// <summary>Style for sizes to the nearest mark of the ruler; inexact ones are not marked.</summary>
     public LengthStyle Style => new() { Unit = Unit, Denominator = Denominator, Approximate = false };
 

@@ -10,7 +10,7 @@ public static class Temperatures
     /// <param name="celsius">The temperature. [°C]</param>
     /// <param name="unit">The shop's unit of length.</param>
     public static string Text(double celsius, LengthUnit unit) => unit == LengthUnit.Inch
-        ? $"{Number(celsius * 9 / 5 + 32)} °F"
+        ? $"{Number(CustomaryUnits.Fahrenheit(celsius))} °F"
         : $"{Number(celsius)} °C";
 
     /// <summary>Reads a temperature; null when it is none.</summary>

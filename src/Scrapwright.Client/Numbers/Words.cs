@@ -90,10 +90,6 @@ public static class Words
         _ => $"{minutes / 60} h {minutes % 60} min",
     };
 
-    /// <summary>A month by its name.</summary>
-    /// <param name="month">1 for January to 12 for December.</param>
-    public static string Month(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
-
     /// <summary>Reads a number of per cent, with the sign or without; null when it is none. [%]</summary>
     public static double? Percent(string text) =>
         double.TryParse(text.Trim().TrimEnd('%').TrimEnd().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;

@@ -13,34 +13,31 @@ namespace Scrapwright.Client.Plans;
 /// <summary>Looks things up in a plan: which wood a piece is, what a part is called, what an assembly step says.</summary>
 public sealed class PlanReader
 {
-    private readonly ImmutableArray<GiftDesign> designs;
     private readonly Lazy<ImmutableArray<PlanFit>> fits;
     private readonly Lazy<ImmutableArray<CrossGrainJoint>> crossings;
     private readonly Lazy<Dictionary<string, GiftWeight>> weights;
+    private readonly Lazy<Dictionary<string, PanelMovement>> movements;
     private readonly Lazy<ImmutableArray<Consumable>> consumables;
-    private readonly Dictionary<string, Offcut> offcuts;
-    private readonly Dictionary<string, Product> products;
-    private readonly Dictionary<string, Gift> gifts;
 
     /// <summary>A reader of one plan.</summary>
     public PlanReader(Plan plan)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        Plan = plan;
-        offcuts = plan.Request.Pile.SelectMany(o => o.Pieces()).ToDictionary(o => o.Label, StringComparer.Ordinal);
-        gifts = plan.Request.Gifts.ToDictionary(g => g.Label, StringComparer.Ordinal);
-        designs = GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop);
-        products = designs
-            .Where(d => d.Outcome is DesignOutcome.Derived)
-            .ToDictionary(d => d.Gift.Label, d => ((DesignOutcome.Derived)d.Outcome).Product, StringComparer.Ordinal);
-        fits = new(() => PlanFits.Of(plan, designs));
-        crossings = new(() => CrossGrain.Of(plan, designs));
-        weights = new(() => GiftWeights.Of(plan, designs).ToDictionary(w => w.Gift, StringComparer.Ordinal));
-        consumables = new(() => Consumables.For(plan, designs));
+        Index = PlanIndex.Of(plan);
+        fits = new(() => PlanFits.Of(Index));
+        crossings = new(() => CrossGrain.Of(Index));
+        weights = new(() => GiftWeights.Of(Index).ToDictionary(w => w.Gift, StringComparer.Ordinal));
+        movements = new(() => plan.GlueUps.Zip(PanelMovement.Of(Index)).ToDictionary(pair => pair.First.Id, pair => pair.Second, StringComparer.Ordinal));
+        consumables = new(() => Consumables.For(plan, Index.Designs));
     }
 
+    /// <summary>What the plan's labels mean.</summary>
+    public PlanIndex Index { get; }
+
     /// <summary>The plan.</summary>
-    public Plan Plan { get; }
+    public Plan Plan => Index.Plan;
+
+    /// <summary>How the panel of one of the plan's glue-ups moves over the year. All are worked out at once, when the first is asked for.</summary>
+    public PanelMovement Movement(GlueUp glueUp) => movements.Value[glueUp.Id];
 
     /// <summary>Every fit of the gifts made, those that do not hold first. Worked out once, when first asked for.</summary>
     public IEnumerable<PlanFit> Fits => fits.Value.OrderBy(fit => fit.Season.Verdict is FitVerdict.Good);
@@ -64,24 +61,23 @@ public sealed class PlanReader
     ];
 
     /// <summary>Key of the species of a single offcut; empty when it is not in the pile.</summary>
-    public string SpeciesOf(string offcut) => offcuts.TryGetValue(offcut, out var found) ? found.Species : "";
+    public string SpeciesOf(string offcut) => Index.SpeciesOf(offcut);
 
     /// <summary>Species along the width of a piece, lower edge first, each with its share of the width.</summary>
     public ImmutableArray<(string Species, double Share)> Bands(Piece piece) =>
         piece.Width.IsZero ? [] : [.. piece.Lanes.Select(l => (SpeciesOf(l.Offcut), l.Width.Picometres / (double)piece.Width.Picometres))];
 
     /// <summary>What a gift is, in a line.</summary>
-    public string Summary(string gift) => products.TryGetValue(gift, out var product) ? product.Summary : "";
+    public string Summary(string gift) => ProductOf(gift)?.Summary ?? "";
 
     /// <summary>Who a gift is for, or its label.</summary>
-    public string Recipient(string gift) => gifts.TryGetValue(gift, out var found) && found.Recipient.Length > 0 ? found.Recipient : gift;
+    public string Recipient(string gift) => Index.Gift(gift) is { Recipient.Length: > 0 } found ? found.Recipient : gift;
 
     /// <summary>The product of a gift; null when its options did not fit.</summary>
-    public Product? ProductOf(string gift) => products.GetValueOrDefault(gift);
+    public Product? ProductOf(string gift) => Index.Product(gift);
 
     /// <summary>What a part is called.</summary>
-    public string PartTitle(string gift, string part) =>
-        ProductOf(gift)?.Parts.FirstOrDefault(p => p.Key == part)?.Title ?? part;
+    public string PartTitle(string gift, string part) => Index.PartTitle(gift, part);
 
     /// <summary>What an option of a gift is called on its form, in small letters; its key when the design does not tell.</summary>
     public string OptionTitle(string gift, string option) =>

@@ -6,41 +6,35 @@ namespace Scrapwright.Core.Finishing;
 /// <summary>Amounts of glue, finish, time and pressure as makers read them: in an inch shop ounces stand beside grams and psi instead of MPa.</summary>
 public static class Amounts
 {
-    // International avoirdupois ounce, US fluid ounce and pound-force, exact by definition; psi from lbf/in².
-    private const double GramsPerOunce = 28.349523125;
-    private const double MillilitresPerFluidOunce = 29.5735295625;
-    private const double KilopascalsPerPsi = 6.894757;
-    private const double NewtonsPerPoundForce = 4.4482216152605;
-
     /// <summary>A mass: <c>8–14 g</c>, in an inch shop <c>8–14 g (0.3–0.5 oz)</c>.</summary>
     /// <param name="grams">[g]</param>
     /// <param name="unit">The shop's unit of length.</param>
-    public static string Grams(Band grams, LengthUnit unit) => Beside($"{grams} g", grams, GramsPerOunce, "oz", unit);
+    public static string Grams(Band grams, LengthUnit unit) => Beside($"{grams} g", grams, CustomaryUnits.GramsPerOunce, "oz", unit);
 
     /// <summary>A volume: <c>40–60 ml</c>, in an inch shop with US fluid ounces beside.</summary>
     /// <param name="millilitres">[ml]</param>
     /// <param name="unit">The shop's unit of length.</param>
-    public static string Millilitres(Band millilitres, LengthUnit unit) => Beside($"{millilitres} ml", millilitres, MillilitresPerFluidOunce, "fl oz", unit);
+    public static string Millilitres(Band millilitres, LengthUnit unit) => Beside($"{millilitres} ml", millilitres, CustomaryUnits.MillilitresPerFluidOunce, "fl oz", unit);
 
     /// <summary>A pressure: <c>0.7–1.0 MPa</c>, in an inch shop <c>100–150 psi</c>. Steps are our own choice.</summary>
     /// <param name="kilopascals">[kPa]; shown to the nearest 5 psi or 0.1 MPa.</param>
     /// <param name="unit">The shop's unit of length.</param>
     public static string Pressure(Band kilopascals, LengthUnit unit) => unit == LengthUnit.Inch
-        ? $"{Span(kilopascals, k => Number(5 * Math.Round(k / KilopascalsPerPsi / 5), "0"))} psi"
+        ? $"{Span(kilopascals, k => Number(5 * Math.Round(k / CustomaryUnits.KilopascalsPerPsi / 5), "0"))} psi"
         : $"{Span(kilopascals, k => Number(k / 1000d, "0.0"))} MPa";
 
     /// <summary>A force: <c>8–19 kN</c>, in an inch shop <c>1800–4250 lbf</c>. Steps are our own choice.</summary>
     /// <param name="newtons">[N]; shown to the nearest 50 lbf or 0.5 kN.</param>
     /// <param name="unit">The shop's unit of length.</param>
     public static string Force(Band newtons, LengthUnit unit) => unit == LengthUnit.Inch
-        ? $"{Span(newtons, n => Number(50 * Math.Round(n / NewtonsPerPoundForce / 50), "0"))} lbf"
+        ? $"{Span(newtons, n => Number(50 * Math.Round(n / CustomaryUnits.NewtonsPerPoundForce / 50), "0"))} lbf"
         : $"{Span(newtons, n => Number(Math.Round(n / 500d) / 2, "0.#"))} kN";
 
-    /// <summary>A temperature to the nearest degree: <c>21 °C</c>, in an inch shop <c>70 °F</c> (definition: 1.8 · °C + 32).</summary>
+    /// <summary>A temperature to the nearest degree: <c>21 °C</c>, in an inch shop <c>70 °F</c>.</summary>
     /// <param name="temperatureCelsius">[°C]</param>
     /// <param name="unit">The shop's unit of length.</param>
     public static string Temperature(double temperatureCelsius, LengthUnit unit) => unit == LengthUnit.Inch
-        ? $"{Number((temperatureCelsius * 1.8) + 32, "0")} °F"
+        ? $"{Number(CustomaryUnits.Fahrenheit(temperatureCelsius), "0")} °F"
         : $"{Number(temperatureCelsius, "0")} °C";
 
     /// <summary>An area: <c>470 cm²</c>, in an inch shop <c>73 in²</c>; from 1 m² on <c>1.2 m²</c>, from 4 ft² on <c>13 ft²</c>. Units by definition; where one goes over to the next is our own choice.</summary>

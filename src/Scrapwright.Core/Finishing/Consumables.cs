@@ -18,7 +18,7 @@ public static class Consumables
     public static ImmutableArray<Consumable> For(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return For(plan, GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop));
+        return For(plan, plan.Request.DeriveDesigns());
     }
 
     /// <summary>The list when what came of the designs is known already.</summary>

@@ -15,12 +15,7 @@ public static class FinishTable
     public static Finish? Find(string key)
     {
         ArgumentNullException.ThrowIfNull(key);
-        foreach (var finish in All)
-        {
-            if (key.AsSpan().Trim().Equals(finish.Key, StringComparison.OrdinalIgnoreCase)) return finish;
-        }
-
-        return null;
+        return All.FirstOrDefault(finish => key.AsSpan().Trim().Equals(finish.Key, StringComparison.OrdinalIgnoreCase));
     }
 
     private static Finish ToFinish(EmbeddedRow row) => new()

@@ -14,12 +14,7 @@ public static class GlueTable
     public static Glue? Find(string key)
     {
         ArgumentNullException.ThrowIfNull(key);
-        foreach (var glue in All)
-        {
-            if (key.AsSpan().Trim().Equals(glue.Key, StringComparison.OrdinalIgnoreCase)) return glue;
-        }
-
-        return null;
+        return All.FirstOrDefault(glue => key.AsSpan().Trim().Equals(glue.Key, StringComparison.OrdinalIgnoreCase));
     }
 
     private static Glue ToGlue(EmbeddedRow row) => new()

@@ -74,13 +74,17 @@ public sealed record GlueUpAdvice
     public static GlueUpAdvice For(Plan plan, GlueUp glueUp, int? month = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return For(plan, glueUp, month, new PlanWoods(plan));
+        return For(new PlanIndex(plan, []), glueUp, month);
     }
 
-    /// <summary>The same when the woods of the plan are looked up already.</summary>
-    internal static GlueUpAdvice For(Plan plan, GlueUp glueUp, int? month, PlanWoods woods)
+    /// <summary>The same, for a plan that is indexed already.</summary>
+    /// <param name="index">The plan; its designs are not needed.</param>
+    /// <param name="glueUp">One of its glue-ups.</param>
+    /// <param name="month">As above.</param>
+    public static GlueUpAdvice For(PlanIndex index, GlueUp glueUp, int? month = null)
     {
+        ArgumentNullException.ThrowIfNull(index);
         ArgumentNullException.ThrowIfNull(glueUp);
-        return new GlueUpAdviser(plan, glueUp, month, woods).Advise();
+        return new GlueUpAdviser(index, glueUp, month).Advise();
     }
 }

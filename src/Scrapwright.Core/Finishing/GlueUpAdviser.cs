@@ -21,10 +21,10 @@ internal sealed class GlueUpAdviser
     private readonly double temperatureCelsius;
     private readonly ClampTime? time;
 
-    internal GlueUpAdviser(Plan plan, GlueUp glueUp, int? month, PlanWoods woods)
+    internal GlueUpAdviser(PlanIndex index, GlueUp glueUp, int? month)
     {
-        (this.plan, this.glueUp) = (plan, glueUp);
-        species = woods.Of(glueUp);
+        (plan, this.glueUp) = (index.Plan, glueUp);
+        species = [.. glueUp.Strips.Select(s => index.SpeciesOf(s.Offcut)).Where(s => s.Length > 0).Distinct(StringComparer.Ordinal)];
         glue = GlueTable.Find(Shop.Glue);
         temperatureCelsius = ShopAir.Celsius(Shop, month) ?? ClampTime.TableCelsius;
         time = glue is null ? null : ClampTime.At(glue, temperatureCelsius);

@@ -50,9 +50,12 @@ public sealed record SandingAdvice
         };
     }
 
-    /// <summary>The grits of a shop for a finish, and the marks it has that no standard knows.</summary>
-    internal static (GritSequence Sequence, string[] Unknown) GritsFor(Shop shop, Finish? finish)
+    /// <summary>The grits of a shop from planer marks to a finish, and the marks it has that no standard knows.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="finish">The finish; null for one that is not known.</param>
+    public static (GritSequence Sequence, string[] Unknown) GritsFor(Shop shop, Finish? finish)
     {
+        ArgumentNullException.ThrowIfNull(shop);
         var marks = shop.Abrasives.Grits.IsDefault ? [] : shop.Abrasives.Grits;
         var onHand = marks.Select(GritTable.Find).OfType<Grit>().ToImmutableArray();
         var last = finish?.LastGrit ?? GritTable.Get(UsualLastGrit);

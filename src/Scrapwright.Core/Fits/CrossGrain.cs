@@ -13,19 +13,14 @@ public static class CrossGrain
     public static Length Threshold { get; } = Length.FromInches(1, 32);
 
     /// <summary>Every cross-grain line of the made gifts, in the plan's order; joints whose parts move alike are not in it.</summary>
-    public static ImmutableArray<CrossGrainJoint> Of(Plan plan)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        return Of(plan, GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop));
-    }
+    public static ImmutableArray<CrossGrainJoint> Of(Plan plan) => Of(PlanIndex.Of(plan));
 
-    /// <summary>The same, for designs that are already derived.</summary>
-    /// <param name="plan">The plan.</param>
-    /// <param name="designs">What came of the designs of the plan's gifts.</param>
-    public static ImmutableArray<CrossGrainJoint> Of(Plan plan, ImmutableArray<GiftDesign> designs)
+    /// <summary>The same, for a plan that is indexed already.</summary>
+    /// <param name="index">The plan with its designs.</param>
+    public static ImmutableArray<CrossGrainJoint> Of(PlanIndex index)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        return Of(new PlanWood(plan, designs));
+        ArgumentNullException.ThrowIfNull(index);
+        return Of(new PlanWood(index));
     }
 
     internal static ImmutableArray<CrossGrainJoint> Of(PlanWood wood) =>

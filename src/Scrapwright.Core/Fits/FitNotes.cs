@@ -17,16 +17,14 @@ internal static class FitNotes
 
     // Our own choice: more than four names in a row are not read.
     internal static string OfGuess(string part, ImmutableArray<string> species) =>
-        $"The wood of the {part} is not known: the worst of {(species.Length > 4 ? $"{species.Length} species" : string.Join(", ", species.Select(NameOf)))} is taken.";
+        $"The wood of the {part} is not known: the worst of {(species.Length > 4 ? $"{species.Length} species" : string.Join(", ", species.Select(SpeciesTable.NameOf)))} is taken.";
 
     internal static IEnumerable<string> OfWoods(IEnumerable<MovingWood> woods)
     {
         var all = woods.ToArray();
         foreach (var species in all.Select(w => w.Species).Distinct().Where(s => !WoodStrain.IsKnown(s)))
-            yield return $"How much {NameOf(species)} moves is not known: {WoodStrain.WorstName}, which moves most, stands in for it.";
+            yield return $"How much {SpeciesTable.NameOf(species)} moves is not known: {WoodStrain.WorstName}, which moves most, stands in for it.";
         if (all.Any(w => w.Rings == RingOrientation.Unknown))
             yield return "Where nobody has looked at the growth rings, the worst of flat and quarter sawn is taken.";
     }
-
-    internal static string NameOf(string species) => SpeciesTable.All.FirstOrDefault(s => s.Key == species)?.Name ?? species;
 }

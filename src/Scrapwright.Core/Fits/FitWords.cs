@@ -49,6 +49,10 @@ public static class FitWords
         return $"{number.Replace('-', '−')} {(inch ? "in" : "mm")}";
     }
 
+    /// <summary>A change of width: <c>0.072 in wider</c>, rounded up; empty when there is none.</summary>
+    public static string Change(Length change, Shop shop) =>
+        change.IsZero ? "" : $"{Fine(change.Abs(), shop, Rounding.Up)} {(change.IsNegative ? "narrower" : "wider")}";
+
     /// <summary>A moisture content to a tenth of a per cent, which is more than it is worth.</summary>
     public static string Percent(double percent) => percent.ToString("0.0", CultureInfo.InvariantCulture) + " %";
 
@@ -100,7 +104,7 @@ public static class FitWords
     }
 
     /// <summary>The finest mark of the maker's rule: a fraction of an inch, or a tenth of a millimetre.</summary>
-    internal static Length RuleMark(Shop shop) => shop.Unit == LengthUnit.Inch ? Length.FromInches(1, shop.Denominator) : Length.FromMicrometres(100);
+    internal static Length RuleMark(Shop shop) => new LengthStyle { Unit = shop.Unit, Denominator = shop.Denominator }.FinestMark;
 
     /// <summary>A calliper's mark: a thousandth of an inch, or a hundredth of a millimetre. Definition.</summary>
     internal static Length FineMark(Shop shop) => shop.Unit == LengthUnit.Inch ? Length.FromPicometres(25_400_000) : Length.FromMicrometres(10);

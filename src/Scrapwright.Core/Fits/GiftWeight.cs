@@ -7,9 +7,6 @@ namespace Scrapwright.Core.Fits;
 /// <summary>What a gift weighs, for posting. About: wood of one species differs by a tenth, and glue, finish, rounded edges and mitres are left out.</summary>
 public sealed record GiftWeight
 {
-    // Definition: international avoirdupois pound 0.45359237 kg, 16 ounces.
-    private const decimal GramsPerOunce = 453.59237m / 16;
-
     /// <summary>Label of the gift.</summary>
     public required string Gift { get; init; }
 
@@ -20,15 +17,14 @@ public sealed record GiftWeight
     public required double MoisturePercent { get; init; }
 
     /// <summary>In ounces, from the grams as told. [oz], rounded up to a whole ounce.</summary>
-    public int Ounces => (int)decimal.Ceiling(Grams / GramsPerOunce);
+    public int Ounces => (int)decimal.Ceiling(Grams / (decimal)CustomaryUnits.GramsPerOunce);
 
     /// <summary>For reading: <c>about 415 g</c>, <c>about 15 oz</c>, <c>about 2 lb 3 oz</c>, in the maker's unit.</summary>
     public string InWords(Shop shop)
     {
         ArgumentNullException.ThrowIfNull(shop);
         if (shop.Unit != LengthUnit.Inch) return Grams < 1000 ? $"about {Grams} g" : $"about {(Grams / 1000m).ToString("0.0##", CultureInfo.InvariantCulture)} kg";
-        // Definition: 16 ounces a pound.
-        var (pounds, ounces) = Math.DivRem(Ounces, 16);
+        var (pounds, ounces) = Math.DivRem(Ounces, CustomaryUnits.OuncesPerPound);
         return (pounds, ounces) switch
         {
             (0, _) => $"about {ounces} oz",

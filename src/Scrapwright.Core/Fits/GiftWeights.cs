@@ -17,19 +17,14 @@ public static class GiftWeights
     private const double UsualDensityKgPerM3 = 650;
 
     /// <summary>The made gifts, in the plan's order.</summary>
-    public static ImmutableArray<GiftWeight> Of(Plan plan)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        return Of(plan, GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop));
-    }
+    public static ImmutableArray<GiftWeight> Of(Plan plan) => Of(PlanIndex.Of(plan));
 
-    /// <summary>The same, for designs that are already derived.</summary>
-    /// <param name="plan">The plan.</param>
-    /// <param name="designs">What came of the designs of the plan's gifts.</param>
-    public static ImmutableArray<GiftWeight> Of(Plan plan, ImmutableArray<GiftDesign> designs)
+    /// <summary>The same, for a plan that is indexed already.</summary>
+    /// <param name="index">The plan with its designs.</param>
+    public static ImmutableArray<GiftWeight> Of(PlanIndex index)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        return Of(new PlanWood(plan, designs));
+        ArgumentNullException.ThrowIfNull(index);
+        return Of(new PlanWood(index));
     }
 
     internal static ImmutableArray<GiftWeight> Of(PlanWood wood) => [.. wood.Plan.Made.Select(m => Of(wood, m))];
@@ -61,7 +56,7 @@ public static class GiftWeights
 
     // Definition: a kilogram per cubic metre is 10⁻⁶ grams per cubic millimetre.
     private static double Grams(string key, Volume volume, double moisturePercent) =>
-        SpeciesTable.All.FirstOrDefault(s => s.Key == key) is { } species
+        SpeciesTable.FindKey(key) is { } species
             ? WoodMass.GramsOf(species, volume, Math.Min(moisturePercent, SpecificGravity.FibreSaturationPercent))
             : volume.CubicMillimetres * UsualDensityKgPerM3 * 1e-6;
 

@@ -47,18 +47,21 @@ public sealed record PanelMovement
     /// <param name="glueUp">One of its glue-ups.</param>
     public static PanelMovement Of(Plan plan, GlueUp glueUp)
     {
-        ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(glueUp);
-        return Of(new PlanWood(plan, []), glueUp);
+        return Of(new PlanWood(new PlanIndex(plan, [])), glueUp);
     }
 
     /// <summary>All glue-ups of a plan, in its order.</summary>
     /// <param name="plan">The plan.</param>
-    public static ImmutableArray<PanelMovement> Of(Plan plan)
+    public static ImmutableArray<PanelMovement> Of(Plan plan) => Of(new PlanIndex(plan, []));
+
+    /// <summary>The same, for a plan that is indexed already.</summary>
+    /// <param name="index">The plan; its designs are not needed.</param>
+    public static ImmutableArray<PanelMovement> Of(PlanIndex index)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        var wood = new PlanWood(plan, []);
-        return [.. plan.GlueUps.Select(g => Of(wood, g))];
+        ArgumentNullException.ThrowIfNull(index);
+        var wood = new PlanWood(index);
+        return [.. index.Plan.GlueUps.Select(g => Of(wood, g))];
     }
 
     /// <summary>Any panel, without a plan.</summary>

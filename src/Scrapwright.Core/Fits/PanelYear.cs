@@ -46,7 +46,7 @@ internal sealed class PanelYear(ImmutableArray<MovingWood> strips, Length thickn
     {
         // A strip wider than the tree it is assumed to come from has rings that are nearly flat: it is taken as wide as the tree.
         var most = (Cupping.AssumedRingRadius * 2) - Length.FromPicometres(1);
-        if (strip.Species.Length == 0 || SpeciesTable.All.FirstOrDefault(s => s.Key == strip.Species) is not { } species) return null;
+        if (SpeciesTable.FindKey(strip.Species) is not { } species) return null;
         return new[] { driestPercent, dampestPercent }
             .Select(to => Cupping.Estimate(species, strip.Rings, Length.Min(strip.Size, most), madePercent, to))
             .MaxBy(c => c?.Depth ?? Length.Zero);

@@ -38,7 +38,7 @@ public sealed record PileMoisture
     {
         ArgumentNullException.ThrowIfNull(plan);
         if (plan.Request.Shop.PileMoisturePercent is not { } pilePercent) return null;
-        var wood = new PlanWood(plan, []);
+        var wood = new PlanWood(new PlanIndex(plan, []));
         var month = plan.Made.Select(m => wood.Gift(m.Gift)?.Due).Min()?.Month ?? wood.Here.DriestMonth;
         var shopPercent = wood.Here.At(month);
         if (Math.Abs(pilePercent - shopPercent) < NearPercent) return null;
@@ -76,7 +76,7 @@ public sealed record PileMoisture
     private static IEnumerable<string> Used(Plan plan) => plan.GlueUps.SelectMany(g => g.Strips).Select(s => s.Offcut).Concat(plan.Boards.Select(b => b.Offcut)).Distinct();
 
     private static AcclimatisationTime TimeOf(PlanWood wood, string label) =>
-        wood.Offcut(label) is { } offcut && offcut.Thickness.IsPositive && SpeciesTable.All.FirstOrDefault(s => s.Key == offcut.Species) is { } species
+        wood.Offcut(label) is { } offcut && offcut.Thickness.IsPositive && SpeciesTable.FindKey(offcut.Species) is { } species
             ? Acclimatisation.DaysEstimate(species, offcut.Thickness)
             : default;
 }

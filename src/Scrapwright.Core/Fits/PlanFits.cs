@@ -10,19 +10,14 @@ namespace Scrapwright.Core.Fits;
 public static class PlanFits
 {
     /// <summary>All fits of the made gifts, in the plan's order. Fitted in the month a gift is due; lives in the gift's climate.</summary>
-    public static ImmutableArray<PlanFit> Of(Plan plan)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        return Of(plan, GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop));
-    }
+    public static ImmutableArray<PlanFit> Of(Plan plan) => Of(PlanIndex.Of(plan));
 
-    /// <summary>The same, for designs that are already derived.</summary>
-    /// <param name="plan">The plan.</param>
-    /// <param name="designs">What came of the designs of the plan's gifts.</param>
-    public static ImmutableArray<PlanFit> Of(Plan plan, ImmutableArray<GiftDesign> designs)
+    /// <summary>The same, for a plan that is indexed already.</summary>
+    /// <param name="index">The plan with its designs.</param>
+    public static ImmutableArray<PlanFit> Of(PlanIndex index)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        return Of(new PlanWood(plan, designs));
+        ArgumentNullException.ThrowIfNull(index);
+        return Of(new PlanWood(index));
     }
 
     internal static ImmutableArray<PlanFit> Of(PlanWood wood) =>

@@ -12,44 +12,30 @@ namespace Scrapwright.Core.Fits;
 /// <summary>Which wood every part of a plan is of, and the air it is made in and lives in.</summary>
 internal sealed class PlanWood
 {
-    private readonly Dictionary<string, Offcut> offcuts = [];
-    private readonly Dictionary<string, Piece> last = [];
+    private readonly PlanIndex index;
     private readonly Dictionary<string, RodUse> rods = [];
     private readonly Dictionary<string, MadeGift> made = [];
-    private readonly Dictionary<string, Product> products = [];
-    private readonly Dictionary<string, Gift> gifts = [];
     private readonly Dictionary<string, MoistureYear> homes = new(StringComparer.OrdinalIgnoreCase);
 
-    internal PlanWood(Plan plan, ImmutableArray<GiftDesign> designs)
+    internal PlanWood(PlanIndex index)
     {
-        Plan = plan;
-        foreach (var offcut in plan.Request.Pile.SelectMany(o => o.Pieces()))
-        {
-            offcuts[offcut.Label] = offcut;
-            last[offcut.Label] = new(offcut.Label, offcut.Length, offcut.Width, offcut.Thickness, [new(offcut.Label, offcut.Width)]);
-        }
-
-        foreach (var piece in plan.Steps.SelectMany(s => s.Works).SelectMany(w => w.Out)) last[piece.Id] = piece;
-        foreach (var rod in plan.Rods)
+        this.index = index;
+        foreach (var rod in Plan.Rods)
             foreach (var id in rod.Pieces) rods[id] = rod;
-        foreach (var gift in plan.Request.Gifts) gifts.TryAdd(gift.Label, gift);
-        foreach (var gift in plan.Made) made.TryAdd(gift.Gift, gift);
-        foreach (var design in designs)
-            if (design.Outcome is DesignOutcome.Derived fits) products.TryAdd(design.Gift.Label, fits.Product);
-        Shop = plan.Request.Shop;
-        Here = new(ShopClimates.Find(Shop, "") ?? ClimateTable.Find(ClimateTable.DefaultKey)!);
+        foreach (var gift in Plan.Made) made.TryAdd(gift.Gift, gift);
+        Here = new(ShopClimates.OfShop(Shop));
     }
 
-    internal Plan Plan { get; }
+    internal Plan Plan => index.Plan;
 
-    internal Shop Shop { get; }
+    internal Shop Shop => Plan.Request.Shop;
 
     /// <summary>The air of the shop; the table's usual one where the shop names none that is known.</summary>
     internal MoistureYear Here { get; }
 
-    internal Gift? Gift(string label) => gifts.GetValueOrDefault(label);
+    internal Gift? Gift(string label) => index.Gift(label);
 
-    internal Product? Product(string gift) => products.GetValueOrDefault(gift);
+    internal Product? Product(string gift) => index.Product(gift);
 
     /// <summary>The air where a gift will live; the shop's where it names none that is known.</summary>
     internal MoistureYear Home(string gift)
@@ -66,17 +52,17 @@ internal sealed class PlanWood
     /// <summary>Moisture content when a gift is fitted. [%]</summary>
     internal double FittedPercent(string gift) => Here.At(Month(gift) ?? Here.DriestMonth);
 
-    internal Offcut? Offcut(string label) => offcuts.GetValueOrDefault(label);
+    internal Offcut? Offcut(string label) => index.Offcut(label);
 
     /// <summary>The rod a piece is cut from; null when it is cut from wood of the pile.</summary>
     internal RodUse? Rod(string piece) => rods.GetValueOrDefault(piece);
 
     /// <summary>The panel of a glue-up as its last step leaves it: the first layer where it was resawn; null when the plan does not tell.</summary>
-    internal Piece? Panel(GlueUp glueUp) => last.GetValueOrDefault(glueUp.Id + "/1") ?? last.GetValueOrDefault(glueUp.Id);
+    internal Piece? Panel(GlueUp glueUp) => index.Last(glueUp.Id + "/1") ?? index.Last(glueUp.Id);
 
     /// <summary>The pieces that the copies of a part are in the end, in the order of the copies; empty when the plan does not make them.</summary>
     internal ImmutableArray<Piece> Copies(string gift, string part) => made.TryGetValue(gift, out var parts)
-        ? [.. parts.Parts.Where(p => p.Part == part).OrderBy(p => p.Copy).Select(p => last.GetValueOrDefault(p.Piece)).OfType<Piece>()]
+        ? [.. parts.Parts.Where(p => p.Part == part).OrderBy(p => p.Copy).Select(p => index.Last(p.Piece)).OfType<Piece>()]
         : [];
 
     /// <summary>The wood of a piece: its strips from lower to upper edge, or its rod. Sizes lie in the direction asked for; strips add up across the width only.</summary>
@@ -102,5 +88,4 @@ internal sealed class PlanWood
 
     /// <summary>Species of the pile, keys, each once.</summary>
     internal ImmutableArray<string> PileSpecies => [.. Plan.Request.Pile.Select(o => o.Species).Distinct()];
-
 }

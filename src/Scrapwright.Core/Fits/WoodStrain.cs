@@ -29,7 +29,7 @@ internal static class WoodStrain
     /// <exception cref="ArgumentException">The species is not in the table.</exception>
     internal static void RequireSpecies(string species, string name)
     {
-        if (species.Length > 0 && SpeciesTable.All.All(s => s.Key != species)) throw new ArgumentException($"No species has the key '{species}'.", name);
+        if (species.Length > 0 && SpeciesTable.FindKey(species) is null) throw new ArgumentException($"No species has the key '{species}'.", name);
     }
 
     /// <summary>From the least to the most that the rings allow: one value where they are known.</summary>

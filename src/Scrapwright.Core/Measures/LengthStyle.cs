@@ -32,6 +32,9 @@ public sealed record LengthStyle
         init => field = value is >= 0 and <= 3 ? value : throw new ArgumentOutOfRangeException(nameof(Decimals), value, "0 to 3.");
     } = 1;
 
+    /// <summary>Distance between two of the finest marks shown: a fraction of an inch, or the last decimal of a millimetre.</summary>
+    public Length FinestMark => Unit == LengthUnit.Inch ? Length.FromInches(1, Denominator) : Length.FromMillimetres(1).Divide((long)Math.Pow(10, Decimals), Rounding.Nearest);
+
     /// <summary>Where a length between two marks goes; to the nearest unless said otherwise.</summary>
     public Rounding Rounding { get; init; } = Rounding.Nearest;
 

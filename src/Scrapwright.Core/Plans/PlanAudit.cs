@@ -12,7 +12,7 @@ public static class PlanAudit
     public static ImmutableArray<AuditFinding> Check(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return Check(plan, request => GiftDesigns.Derive(request.Gifts, request.Designs, request.Shop));
+        return Check(plan, request => request.DeriveDesigns());
     }
 
     /// <summary>The same with another way from gifts to products.</summary>

@@ -23,4 +23,7 @@ public sealed record PlanRequest
 
     /// <summary>Designs from files, beside the built-in ones.</summary>
     public ImmutableArray<Design> Designs { get; init; } = [];
+
+    /// <summary>What comes of the design of every gift, in the order of the list.</summary>
+    public ImmutableArray<GiftDesign> DeriveDesigns() => GiftDesigns.Derive(Gifts, Designs, Shop);
 }

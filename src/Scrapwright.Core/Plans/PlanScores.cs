@@ -30,7 +30,7 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
     {
         ArgumentNullException.ThrowIfNull(plan);
         var request = plan.Request;
-        return Of(request, GiftDesigns.Derive(request.Gifts, request.Designs, request.Shop), plan.Made, plan.GlueUps, plan.Boards);
+        return Of(request, request.DeriveDesigns(), plan.Made, plan.GlueUps, plan.Boards);
     }
 
     /// <summary>The scores of a plan that is still being put together.</summary>

@@ -16,7 +16,7 @@ public static class ShoppingList
     public static ImmutableArray<ShoppingItem> For(PlanRequest request, ImmutableArray<MadeGift> made, ImmutableArray<RodUse> rods)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return For(request, GiftDesigns.Derive(request.Gifts, request.Designs, request.Shop), made, rods);
+        return For(request, request.DeriveDesigns(), made, rods);
     }
 
     /// <summary>The list when what came of the designs is known already.</summary>
@@ -40,7 +40,7 @@ public static class ShoppingList
         {
             var pieces = kind.SelectMany(r => r.Pieces).ToHashSet(StringComparer.Ordinal);
             var gifts = made.Where(m => m.Parts.Any(p => pieces.Contains(p.Piece))).Select(m => m.Gift);
-            var name = SpeciesTable.All.FirstOrDefault(s => s.Key == kind.Key.Species)?.Name ?? kind.Key.Species;
+            var name = SpeciesTable.NameOf(kind.Key.Species);
             yield return new ShoppingItem($"{name} dowel rod", kind.Count(), kind.Key.Diameter, kind.Key.Length, string.Join(", ", gifts));
         }
     }

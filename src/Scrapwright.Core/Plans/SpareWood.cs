@@ -26,7 +26,7 @@ internal sealed record SpareWood(Species Species, Offcut Offcut, Piece Piece, Im
             if (leftover.Piece.Lanes is [var lane]
                 && offcuts.TryGetValue(lane.Offcut, out var offcut)
                 && leftover.Piece.Length <= offcut.Length && leftover.Piece.Width <= offcut.Width
-                && SpeciesTable.All.FirstOrDefault(s => s.Key == offcut.Species) is { } species)
+                && SpeciesTable.FindKey(offcut.Species) is { } species)
             {
                 wood.Add(new SpareWood(species, offcut, leftover.Piece, RunsOf(leftover.Piece, offcut, request.Shop.TableSaw.Kerf)));
             }

@@ -14,7 +14,7 @@ public static class BenchSheets
     public static ImmutableArray<Sheet> For(Plan plan, PaperSize paper)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return For(plan, GiftDesigns.Derive(plan.Request.Gifts, plan.Request.Designs, plan.Request.Shop), paper);
+        return For(plan, plan.Request.DeriveDesigns(), paper);
     }
 
     /// <summary>The sheets in working order, for designs that are already derived.</summary>

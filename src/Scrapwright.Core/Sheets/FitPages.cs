@@ -12,7 +12,7 @@ internal static class FitPages
     internal static void Add(PageFlow flow, PlanFacts facts)
     {
         if (facts.Plan.Made.IsEmpty) return;
-        var wood = new PlanWood(facts.Plan, facts.Designs);
+        var wood = new PlanWood(facts.Index);
         var fits = PlanFits.Of(wood);
         var width = flow.WidthMm;
         var blocks = new List<Block>();
@@ -110,8 +110,7 @@ internal static class FitPages
         yield return Block.Space(3);
     }
 
-    private static string Change(Length change, PlanFacts facts) =>
-        change.IsZero ? "as wide" : $"{FitWords.Fine(change.Abs(), facts.Shop, Rounding.Up)} {(change.IsNegative ? "narrower" : "wider")}";
+    private static string Change(Length change, PlanFacts facts) => change.IsZero ? "as wide" : FitWords.Change(change, facts.Shop);
 
     private static string Ridge(PanelMovement panel, NeighbourMovement worst, PlanFacts facts) => worst.Felt
         ? $"{(worst.IsUpTo ? "up to " : "")}{FitWords.Fine(worst.Ridge, facts.Shop, Rounding.Up)}, {panel.Strips[worst.First].Piece} to {panel.Strips[worst.First + 1].Piece}"

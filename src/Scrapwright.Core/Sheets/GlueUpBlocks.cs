@@ -13,7 +13,7 @@ internal static class GlueUpBlocks
     {
         yield return Block.Of(GlueUpDrawing.Draw(glueUp, facts, DrawingLook.Hatched, width, 90), "", 2) with { WithNext = true };
         yield return Facts(facts, glueUp, width);
-        var advice = GlueUpAdvice.For(facts.Plan, glueUp, null, facts.Woods);
+        var advice = GlueUpAdvice.For(facts.Index, glueUp);
         if (!advice.Cautions.IsEmpty) yield return Block.Caution(advice.Cautions, width, 8.5) with { WithNext = true };
         yield return Ladders(facts, glueUp, advice, width);
     }

@@ -52,5 +52,5 @@ internal sealed class Hatches
     private static int Spread(int index, int last, int count) =>
         count == Series.Length ? index : index * (Series.Length - 2) / last + (index > 0 && count < 3 ? 1 : 0);
 
-    private static double LightnessOf(string key) => SpeciesTable.All.FirstOrDefault(s => s.Key == key)?.Colour.L ?? 50;
+    private static double LightnessOf(string key) => SpeciesTable.FindKey(key)?.Colour.L ?? 50;
 }

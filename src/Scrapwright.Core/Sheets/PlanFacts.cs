@@ -12,27 +12,18 @@ namespace Scrapwright.Core.Sheets;
 /// <summary>What the sheets look up in a plan again and again.</summary>
 internal sealed class PlanFacts
 {
-    private readonly Dictionary<string, Offcut> offcuts;
-    private readonly Dictionary<(int Step, string Id), Piece> before = [];
-    private readonly Dictionary<string, Piece> last = [];
-    private readonly Dictionary<string, Product> products;
-
     internal PlanFacts(Plan plan, ImmutableArray<GiftDesign> designs)
     {
-        (Plan, Designs, Woods) = (plan, designs, new PlanWoods(plan));
+        Index = new PlanIndex(plan, designs);
         Sizes = new Sizes(plan.Request.Shop);
-        offcuts = plan.Request.Pile.SelectMany(o => o.Pieces()).ToDictionary(o => o.Label);
-        products = designs.Select(d => (d.Gift.Label, Product: (d.Outcome as DesignOutcome.Derived)?.Product))
-            .Where(d => d.Product is not null).ToDictionary(d => d.Label, d => d.Product!);
-        Follow();
-        Hatches = Hatches.For(Used().Select(o => offcuts[o].Species));
+        Hatches = Hatches.For(Used().Select(SpeciesOf));
     }
 
-    internal Plan Plan { get; }
+    internal PlanIndex Index { get; }
 
-    internal ImmutableArray<GiftDesign> Designs { get; }
+    internal Plan Plan => Index.Plan;
 
-    internal PlanWoods Woods { get; }
+    internal ImmutableArray<GiftDesign> Designs => Index.Designs;
 
     internal Shop Shop => Plan.Request.Shop;
 
@@ -40,29 +31,27 @@ internal sealed class PlanFacts
 
     internal Hatches Hatches { get; }
 
-    internal Product? Product(string gift) => products.GetValueOrDefault(gift);
+    internal Product? Product(string gift) => Index.Product(gift);
 
     /// <summary>What a part of a gift is called; its key when the design does not tell.</summary>
-    internal string PartTitle(string gift, string part) => Product(gift)?.Parts.FirstOrDefault(p => p.Key == part)?.Title ?? part;
+    internal string PartTitle(string gift, string part) => Index.PartTitle(gift, part);
 
-    internal Gift? Gift(string label) => Plan.Request.Gifts.FirstOrDefault(g => g.Label == label);
+    internal Gift? Gift(string label) => Index.Gift(label);
 
     /// <summary>The piece as it comes to a step; null when the plan does not tell.</summary>
-    internal Piece? Before(Step step, string id) => before.GetValueOrDefault((step.Number, id));
+    internal Piece? Before(Step step, string id) => Index.Before(step, id);
 
     /// <summary>The piece as the last step leaves it.</summary>
-    internal Piece? Last(string id) => last.GetValueOrDefault(id);
+    internal Piece? Last(string id) => Index.Last(id);
 
-    internal string SpeciesOf(string offcut) => offcuts.TryGetValue(offcut, out var found) ? found.Species : "";
-
-    internal static string SpeciesName(string key) => SpeciesTable.All.FirstOrDefault(s => s.Key == key)?.Name ?? key;
+    internal string SpeciesOf(string offcut) => Index.SpeciesOf(offcut);
 
     /// <summary>Keys of the species of a piece, from lower to upper edge, each once.</summary>
     internal ImmutableArray<string> Species(Piece? piece) =>
         piece is null ? [] : [.. piece.Lanes.Select(l => SpeciesOf(l.Offcut)).Where(s => s.Length > 0).Distinct()];
 
     /// <summary>Names of the species of a piece, joined.</summary>
-    internal string Wood(Piece? piece) => string.Join(" + ", Species(piece).Select(SpeciesName));
+    internal string Wood(Piece? piece) => string.Join(" + ", Species(piece).Select(SpeciesTable.NameOf));
 
     internal Part? PartOf(string gift, string key) => Product(gift)?.Parts.FirstOrDefault(p => p.Key == key);
 
@@ -70,20 +59,7 @@ internal sealed class PlanFacts
     {
         var untouched = Plan.Leftovers.Select(l => l.Piece.Id).ToHashSet();
         var used = Plan.GlueUps.SelectMany(g => g.Strips).Select(s => s.Offcut).Concat(Plan.Boards.Select(b => b.Offcut))
-            .Where(offcuts.ContainsKey).Distinct().ToArray();
-        return used.Length > 0 ? used : offcuts.Keys.Where(k => !untouched.Contains(k));
-    }
-
-    private void Follow()
-    {
-        foreach (var offcut in offcuts.Values)
-            last[offcut.Label] = new(offcut.Label, offcut.Length, offcut.Width, offcut.Thickness, [new(offcut.Label, offcut.Width)]);
-        foreach (var rod in Plan.Rods) last[rod.Id] = new(rod.Id, rod.Length, rod.Diameter, rod.Diameter, []);
-        foreach (var step in Plan.Steps)
-        {
-            foreach (var id in step.Works.SelectMany(w => w.In))
-                if (last.TryGetValue(id, out var piece)) before[(step.Number, id)] = piece;
-            foreach (var piece in step.Works.SelectMany(w => w.Out)) last[piece.Id] = piece;
-        }
+            .Where(o => Index.Offcut(o) is not null).Distinct().ToArray();
+        return used.Length > 0 ? used : Index.Offcuts.Select(o => o.Label).Where(k => !untouched.Contains(k));
     }
 }

@@ -1,5 +1,6 @@
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Core.Sheets;
 
@@ -25,7 +26,7 @@ public static class RodDrawing
         var pen = new Pen();
         var head = pen.Text(0, 4.4, rod.Id, 12, true).RightMm + 3;
         pen.Text(head, 4.4, Typesetting.Shorten(
-            $"{PlanFacts.SpeciesName(rod.Species)} rod Ø {sizes.Of(rod.Diameter)}, {sizes.Of(rod.Length)} long · {(rod.Bought ? "to buy" : "on hand")} · left over {sizes.Of(rod.Left)}",
+            $"{SpeciesTable.NameOf(rod.Species)} rod Ø {sizes.Of(rod.Diameter)}, {sizes.Of(rod.Length)} long · {(rod.Bought ? "to buy" : "on hand")} · left over {sizes.Of(rod.Left)}",
             9, false, widthMm - head), 9);
         const double Top = 7;
         const double High = 6;

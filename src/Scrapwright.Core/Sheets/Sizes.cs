@@ -38,7 +38,7 @@ internal sealed class Sizes
         $"{Number(length)}{Typesetting.Tie}× {Number(width)}{Typesetting.Tie}× {About(thickness)}";
 
     private bool IsBelowTheFirstMark(Length length) =>
-        length * 2 < (Unit == LengthUnit.Inch ? Length.FromInches(1, style.Denominator) : Length.FromMicrometres(100));
+        length * 2 < style.FinestMark;
 
     private static string Tied(string text) => text.Replace(' ', Typesetting.Tie);
 }

@@ -38,7 +38,7 @@ internal static class StationPages
     // One short line a species; the sources stand in the species table, not on the bench.
     private static IEnumerable<string> OfSpecies(string lead, IEnumerable<string> species, Func<string, bool> which)
     {
-        var found = species.Select(key => SpeciesTable.All.FirstOrDefault(s => s.Key == key))
+        var found = species.Select(key => SpeciesTable.FindKey(key))
             .Select(s => (Species: s, Caution: s?.Cautions.FirstOrDefault(which)))
             .Where(s => s.Caution is not null)
             .Select(s => $"{Capital(s.Species!.Name)}: {Shorter(s.Caution!)}").ToArray();

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Core.Sheets;
 
@@ -49,7 +50,7 @@ public static class StripLabels
         var swatch = new Frame(inner.LeftMm, width.BottomMm + 1.2, 9, 4);
         pen.Box(swatch, Ink.Fine);
         facts.Hatches.Fill(pen, swatch, species);
-        pen.Text(inner.LeftMm + 11, swatch.BottomMm - 0.9, Typesetting.Shorten(PlanFacts.SpeciesName(species), 9, false, inner.WidthMm - 11), 9);
+        pen.Text(inner.LeftMm + 11, swatch.BottomMm - 0.9, Typesetting.Shorten(SpeciesTable.NameOf(species), 9, false, inner.WidthMm - 11), 9);
         GlueUpDrawing.Grain(pen, inner.LeftMm, inner.BottomMm - 0.6, inner.WidthMm);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Core.Sheets;
 
@@ -69,7 +70,7 @@ internal sealed class Table
     {
         CellKind.TickBox => 4.5,
         CellKind.PencilBox => 6.2,
-        CellKind.Swatch => Math.Max(4, LinesOf(cell with { Text = PlanFacts.SpeciesName(cell.Text) }, column.WidthMm - SwatchMm - GapMm) * Pen.LineMm(cell.SizePt)),
+        CellKind.Swatch => Math.Max(4, LinesOf(cell with { Text = SpeciesTable.NameOf(cell.Text) }, column.WidthMm - SwatchMm - GapMm) * Pen.LineMm(cell.SizePt)),
         _ => LinesOf(cell, column.WidthMm - GapMm) * Pen.LineMm(cell.SizePt),
     };
 
@@ -91,7 +92,7 @@ internal sealed class Table
                 if (cell.Text.Length == 0) break;
                 pen.Box(field, Ink.Fine);
                 hatches.Fill(pen, field, cell.Text);
-                Lines(pen, cell with { Text = PlanFacts.SpeciesName(cell.Text) }, column, xMm + SwatchMm, top, column.WidthMm - SwatchMm - GapMm);
+                Lines(pen, cell with { Text = SpeciesTable.NameOf(cell.Text) }, column, xMm + SwatchMm, top, column.WidthMm - SwatchMm - GapMm);
                 break;
             default:
                 Lines(pen, cell, column, xMm, top, column.WidthMm - GapMm);

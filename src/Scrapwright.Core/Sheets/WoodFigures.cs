@@ -7,9 +7,8 @@ namespace Scrapwright.Core.Sheets;
 /// <summary>The numbers of a wood in the maker's unit, in the order that screens and the command line show them.</summary>
 public static class WoodFigures
 {
-    // By definition: 1 lbf is 0.45359237 kg at 9.80665 m/s²; 1 lb/ft³ is 0.45359237 kg in 0.3048³ m³.
-    private const double NewtonsPerPound = 4.4482216152605;
-    private const double KgPerM3PerPoundPerFoot3 = 0.45359237 / (0.3048 * 0.3048 * 0.3048);
+    // By definition: a foot is 0.3048 m.
+    private const double KgPerM3PerPoundPerFoot3 = CustomaryUnits.KilogramsPerPound / (0.3048 * 0.3048 * 0.3048);
 
     /// <summary>Width of the board whose movement is given: 4 in or 100 mm. Our own choice.</summary>
     public static Length Board(LengthUnit unit) => unit == LengthUnit.Inch ? Length.FromInches(4) : Length.FromMillimetres(100);
@@ -30,7 +29,7 @@ public static class WoodFigures
             Movement("Moves, flat-sawn", species, RingOrientation.Flat, unit),
             Movement("Moves, quarter-sawn", species, RingOrientation.Quarter, unit),
             // Published in pounds to about ten of them: newtons beyond ten would pretend to know more.
-            new("Hardness", isInch ? species.SideHardnessLbf : Tens(species.SideHardnessLbf * NewtonsPerPound), isInch ? "lbf" : "N", 0),
+            new("Hardness", isInch ? species.SideHardnessLbf : Tens(species.SideHardnessLbf * CustomaryUnits.NewtonsPerPoundForce), isInch ? "lbf" : "N", 0),
             isInch
                 ? new("Density", species.DensityKgPerM3 / KgPerM3PerPoundPerFoot3, "lb/ft³", 0)
                 : new("Density", Tens(species.DensityKgPerM3), "kg/m³", 0),

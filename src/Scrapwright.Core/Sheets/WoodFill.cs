@@ -38,5 +38,5 @@ internal sealed class WoodFill(DrawingLook look, Hatches hatches)
         return (0.2126 * Channel(1)) + (0.7152 * Channel(3)) + (0.0722 * Channel(5));
     }
 
-    private static string Colour(string species) => SpeciesTable.All.FirstOrDefault(s => s.Key == species)?.DisplayHex ?? "#d8d2c8";
+    private static string Colour(string species) => SpeciesTable.FindKey(species)?.DisplayHex ?? "#d8d2c8";
 }

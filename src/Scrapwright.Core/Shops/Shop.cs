@@ -74,7 +74,7 @@ public sealed record Shop
     public double MinimumContrast { get; init; } = 8;
 
     /// <summary>The air where the shop's wood stands: key of a climate in the table, or the name of one of <see cref="OwnClimates"/>.</summary>
-    public string Climate { get; init; } = "heated-temperate";
+    public string Climate { get; init; } = ClimateTable.DefaultKey;
 
     /// <summary>Climates the maker measured, to be chosen for the shop and for recipients.</summary>
     public ImmutableArray<OwnClimate> OwnClimates { get; init; } = [];

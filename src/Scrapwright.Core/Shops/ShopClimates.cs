@@ -23,6 +23,10 @@ public static class ShopClimates
         return own is null ? ClimateTable.Find(wanted) : FromOwn(own);
     }
 
+    /// <summary>The air where the shop's wood stands; the table's usual one where the shop names none that is known.</summary>
+    /// <param name="shop">The shop.</param>
+    public static Climate OfShop(Shop shop) => Find(shop, "") ?? ClimateTable.Find(ClimateTable.DefaultKey)!;
+
     /// <summary>Every climate the shop can choose: its own first, then the table's.</summary>
     /// <param name="shop">The shop.</param>
     public static ImmutableArray<Climate> All(Shop shop)

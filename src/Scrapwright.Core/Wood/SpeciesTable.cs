@@ -21,9 +21,16 @@ public static class SpeciesTable
     /// <summary>The species with exactly this key.</summary>
     /// <param name="key">A <see cref="Species.Key"/>, for example <c>black-walnut</c>.</param>
     /// <exception cref="KeyNotFoundException">No species has this key.</exception>
-    public static Species Get(string key) => ByKey.TryGetValue(key, out Species? species)
-        ? species
-        : throw new KeyNotFoundException($"No species has the key '{key}'. Maybe {nameof(Find)} is meant, which takes what people write.");
+    public static Species Get(string key) => FindKey(key)
+        ?? throw new KeyNotFoundException($"No species has the key '{key}'. Maybe {nameof(Find)} is meant, which takes what people write.");
+
+    /// <summary>The species with exactly this key, or null.</summary>
+    /// <param name="key">A <see cref="Species.Key"/>; any text.</param>
+    public static Species? FindKey(string key) => ByKey.GetValueOrDefault(key);
+
+    /// <summary>The short name of the species with exactly this key; the key itself when there is none.</summary>
+    /// <param name="key">A <see cref="Species.Key"/>; any text.</param>
+    public static string NameOf(string key) => FindKey(key)?.Name ?? key;
 
     /// <summary>
     /// The species people mean by a name, or null. Takes keys, short, full, other and botanical names in singular or plural; case, hyphens, spaces and accents

@@ -15,7 +15,7 @@ internal static class ProblemMaker
 
     internal static Problem Make(PlanRequest request)
     {
-        var designs = GiftDesigns.Derive(request.Gifts, request.Designs, request.Shop);
+        var designs = request.DeriveDesigns();
         var weights = PriorityWeights.Of(request.Gifts);
         var gifts = ImmutableArray.CreateBuilder<GiftDemand>();
         foreach (var design in designs)

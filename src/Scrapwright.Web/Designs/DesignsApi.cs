@@ -1,5 +1,6 @@
 using Scrapwright.Client.Api;
 using Scrapwright.Core.Designs;
+using Scrapwright.Files;
 using Scrapwright.Storage;
 using Scrapwright.Web.Hosting;
 
@@ -17,13 +18,13 @@ internal static class DesignsApi
             request.WithBodyAsync<Design>(async design =>
             {
                 if (IsBuiltIn(key)) return BuiltIn(key);
-                var checks = new FieldChecks();
-                if (design.Key != key) checks.Wrong("key", design.Key, key);
-                if (!IsKey(key)) checks.Wrong("key", key, "1 to 40 lower-case letters, digits or hyphens");
+                var checks = new ValueChecks();
+                checks.Require(design.Key == key, "key", design.Key, key);
+                checks.Require(IsKey(key), "key", key, "1 to 40 lower-case letters, digits or hyphens");
                 checks.Text("title", design.Title, 80, mayBeEmpty: false);
-                if (DesignCatalogue.FindFamily(design.Family) is null) checks.Wrong("family", design.Family, $"one of {string.Join(", ", DesignCatalogue.Families.Select(f => f.Key))}");
+                checks.Require(DesignCatalogue.FindFamily(design.Family) is not null, "family", design.Family, $"one of {string.Join(", ", DesignCatalogue.Families.Select(f => f.Key))}");
                 checks.Texts("options", design.Options);
-                if (checks.Problems is { Length: > 0 } problems) return Answers.Invalid(problems);
+                if (checks.Problems.AsFields() is { Length: > 0 } problems) return Answers.Invalid(problems);
                 await store.PutDesignAsync(design, cancellationToken);
                 return Answers.Ok(design);
             }));

@@ -1,3 +1,4 @@
+using Scrapwright.Web.Hosting;
 using System.Collections.Immutable;
 using Scrapwright.Client.Api;
 using Scrapwright.Core.Designs;
@@ -12,9 +13,8 @@ internal static class GiftChecks
 {
     internal static ImmutableArray<FieldProblem> Of(Gift gift, Shop shop, IEnumerable<Design> designs)
     {
-        var problems = GiftRules.Check(gift, shop).Select(p => new FieldProblem(p.Path, p.Found, p.Expected)).ToList();
+        var problems = GiftRules.Check(gift, shop).AsFields();
         var keys = DesignCatalogue.BuiltIn.Concat(designs).Select(d => d.Key).ToList();
-        if (!keys.Contains(gift.Design, StringComparer.OrdinalIgnoreCase)) problems.Add(new("design", gift.Design, $"one of {string.Join(", ", keys)}"));
-        return [.. problems];
+        return keys.Contains(gift.Design, StringComparer.OrdinalIgnoreCase) ? problems : problems.Add(new("design", gift.Design, $"one of {string.Join(", ", keys)}"));
     }
 }

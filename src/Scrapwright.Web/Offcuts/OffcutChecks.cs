@@ -3,6 +3,7 @@ using Scrapwright.Client.Api;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Wood;
+using Scrapwright.Files;
 using Scrapwright.Web.Hosting;
 
 namespace Scrapwright.Web.Offcuts;
@@ -16,10 +17,10 @@ internal static class OffcutChecks
 
     internal static ImmutableArray<FieldProblem> Of(OffcutEntry entry)
     {
-        var checks = new FieldChecks("offcut.");
+        var checks = new ValueChecks();
         var (offcut, unit) = entry;
-        if (offcut.Label.Length > 0 && !PileLabels.IsValid(offcut.Label)) checks.Wrong("label", offcut.Label, $"1 to {PileLabels.LongestLabel} letters, digits or hyphens, or nothing");
-        if (!SpeciesTable.All.Any(s => s.Key == offcut.Species)) checks.Wrong("species", offcut.Species, Expected(offcut.Species));
+        checks.Require(offcut.Label.Length == 0 || PileLabels.IsValid(offcut.Label), "label", offcut.Label, $"1 to {PileLabels.LongestLabel} letters, digits or hyphens, or nothing");
+        checks.Require(SpeciesTable.FindKey(offcut.Species) is not null, "species", offcut.Species, Expected(offcut.Species));
         checks.Positive("length", offcut.Length, unit);
         checks.Positive("width", offcut.Width, unit);
         checks.Positive("thickness", offcut.Thickness, unit);
@@ -28,15 +29,16 @@ internal static class OffcutChecks
         checks.NotNegative("bow", offcut.Bow, unit);
         checks.NotNegative("twist", offcut.Twist, unit);
         checks.Text("note", offcut.Note, LongestNote);
-        if (offcut.Defects.Length > MostDefects) checks.Wrong("defects", $"{offcut.Defects.Length}", $"at most {MostDefects}");
+        checks.Require(offcut.Defects.Length <= MostDefects, "defects", $"{offcut.Defects.Length}", $"at most {MostDefects}");
         for (var i = 0; i < offcut.Defects.Length; i++)
         {
             var defect = offcut.Defects[i];
-            if (defect.From.IsNegative || defect.To < defect.From || defect.To > offcut.Length)
-                checks.Wrong($"defects[{i}]", $"{defect.From.ToExactText(unit)} to {defect.To.ToExactText(unit)}", $"a stretch within 0 to {offcut.Length.ToExactText(unit)}");
+            checks.Require(
+                !defect.From.IsNegative && defect.To >= defect.From && defect.To <= offcut.Length,
+                $"defects[{i}]", $"{defect.From.ToExactText(unit)} to {defect.To.ToExactText(unit)}", $"a stretch within 0 to {offcut.Length.ToExactText(unit)}");
         }
 
-        return checks.Problems;
+        return checks.Problems.AsFields("offcut.");
     }
 
     private static string Expected(string species)

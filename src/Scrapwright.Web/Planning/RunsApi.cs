@@ -1,3 +1,4 @@
+using Scrapwright.Files;
 using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
 using System.Text.Json;
@@ -20,10 +21,10 @@ internal static class RunsApi
         app.MapPost(ApiRoutes.Runs, (HttpRequest request, PlanRuns runs, CancellationToken cancellationToken) =>
             request.WithBodyAsync<RunRequest>(async asked =>
             {
-                var checks = new FieldChecks();
+                var checks = new ValueChecks();
                 checks.Within("seconds", asked.Seconds, 1, 3600);
                 checks.Within("seed", asked.Seed, 0, int.MaxValue);
-                return checks.Problems is { Length: > 0 } problems ? Answers.Invalid(problems) : Answers.Of(await runs.StartAsync(asked, cancellationToken));
+                return checks.Problems.AsFields() is { Length: > 0 } problems ? Answers.Invalid(problems) : Answers.Of(await runs.StartAsync(asked, cancellationToken));
             }));
 
         app.MapGet(ApiRoutes.CurrentRun, async (PlanRuns runs, CancellationToken cancellationToken) =>

@@ -1,3 +1,4 @@
+using Scrapwright.Web.Hosting;
 using System.Collections.Immutable;
 using Scrapwright.Client.Api;
 using Scrapwright.Core.Gifts;
@@ -10,5 +11,5 @@ namespace Scrapwright.Web.Shops;
 internal static class ShopChecks
 {
     internal static ImmutableArray<FieldProblem> Of(Shop shop, IEnumerable<Gift> gifts) =>
-        [.. ShopRules.Check(shop).AddRange(GiftRules.CheckClimates(gifts, shop)).Select(p => new FieldProblem(p.Path, p.Found, p.Expected))];
+        ShopRules.Check(shop).AddRange(GiftRules.CheckClimates(gifts, shop)).AsFields();
 }

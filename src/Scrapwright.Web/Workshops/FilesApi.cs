@@ -47,7 +47,7 @@ internal static class FilesApi
         if (reading.Contents is { Shop: { } shop, Gifts: null })
         {
             var lost = GiftRules.CheckClimates((await store.ListGiftsAsync(cancellationToken)).Select(stored => stored.Gift), shop);
-            if (!lost.IsEmpty) return Answers.Invalid([.. lost.Select(p => new FieldProblem($"{ShopFile.Name} {p.Path}", p.Found, p.Expected))]);
+            if (!lost.IsEmpty) return Answers.Invalid(lost.AsFields($"{ShopFile.Name} "));
         }
 
         return await Answers.OfAsync(await store.ReplaceAsync(reading.Contents, cancellationToken: cancellationToken), () => Task.FromResult(Answers.Ok(reading.Result)));

@@ -1,5 +1,6 @@
 using Scrapwright.Client.Api;
 using Scrapwright.Core.Plans;
+using Scrapwright.Files;
 using Scrapwright.Storage;
 using Scrapwright.Web.Hosting;
 using Scrapwright.Web.Planning;
@@ -19,9 +20,9 @@ internal static class WorkshopApi
         app.MapPut(ApiRoutes.WorkshopName, (HttpRequest request, WorkshopStore store, CancellationToken cancellationToken) =>
             request.WithBodyAsync<WorkshopName>(async name =>
             {
-                var checks = new FieldChecks();
+                var checks = new ValueChecks();
                 checks.Text("name", name.Name, LongestName);
-                if (checks.Problems is { Length: > 0 } problems) return Answers.Invalid(problems);
+                if (checks.Problems.AsFields() is { Length: > 0 } problems) return Answers.Invalid(problems);
                 await store.PutNameAsync(name.Name.Trim(), cancellationToken);
                 return Answers.Ok(await SummaryAsync(store, cancellationToken));
             }));

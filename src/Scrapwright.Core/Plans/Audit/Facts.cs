@@ -121,5 +121,5 @@ internal sealed class Facts
         ColourOf(offcut) is { } a && ColourOf(other) is { } b ? ColourDifference.Ciede2000(a, b) : 0;
 
     private LabColour? ColourOf(string offcut) =>
-        OffcutByLabel.TryGetValue(offcut, out var found) ? SpeciesTable.All.FirstOrDefault(s => s.Key == found.Species)?.Colour : null;
+        OffcutByLabel.TryGetValue(offcut, out var found) ? SpeciesTable.FindKey(found.Species)?.Colour : null;
 }

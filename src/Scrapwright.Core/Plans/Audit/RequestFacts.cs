@@ -36,7 +36,7 @@ internal sealed class RequestFacts(Findings findings)
             Within(at + " twist", offcut.Twist, LargestWarp);
             Known(at + " faces", offcut.Faces);
             findings.Require(offcut.Count is >= 1 and <= 10_000, at + " count", offcut.Count, "1 to 10000");
-            findings.Require(SpeciesTable.All.Any(s => s.Key == offcut.Species), at + " species", offcut.Species, "a known species");
+            findings.Require(SpeciesTable.FindKey(offcut.Species) is not null, at + " species", offcut.Species, "a known species");
             foreach (var defect in offcut.Defects)
             {
                 Within(at + " defect from", defect.From, Longest);

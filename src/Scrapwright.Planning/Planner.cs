@@ -38,9 +38,7 @@ public static class Planner
             return Outcome(best, cancellationToken);
         }
 
-        var model = new PlanModel(problem, options);
-        model.Suggest(first);
-        var search = new LevelSearch(model, limits, first, clock.Elapsed, cancellationToken);
+        var search = new LevelSearch(problem, options, limits, first, clock.Elapsed, cancellationToken);
         search.Run(
             bounds,
             placement => PlanBuilder.FindUnorderable(problem, placement),

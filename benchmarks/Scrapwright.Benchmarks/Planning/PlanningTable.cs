@@ -8,20 +8,23 @@ namespace Scrapwright.Benchmarks.Planning;
 /// <summary>What the planner reaches: value, bound and gap of every level, the first placement (greedy, no solver) beside it, time and memory.</summary>
 internal static class PlanningTable
 {
+    private static readonly (string Name, Func<PlanRequest> Request, double Seconds)[] Rows =
+    [
+        ("example workshop", () => Instances.Example, 10),
+        ("60 offcuts, 12 gifts", () => Instances.Large(60, 12), 10),
+        ("200 offcuts, 40 gifts", () => Instances.Large(200, 40), 60),
+        ("1000 offcuts, 150 gifts", () => Instances.Large(1000, 150), 180),
+    ];
+
     internal static async Task<int> RunAsync(string[] args)
     {
         Console.WriteLine($"{RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} processors, {DateTime.UtcNow:yyyy-MM-dd}");
         Console.WriteLine();
         Console.WriteLine("| instance | level | greedy | ours | bound | gap | first plan s | seconds | peak MB |");
         Console.WriteLine("|---|---|---:|---:|---:|---:|---:|---:|---:|");
-        if (args is not ["large"])
+        foreach (var (name, request, seconds) in Rows.Where(row => args.Length == 0 || args.Any(a => row.Name.StartsWith(a, StringComparison.Ordinal))))
         {
-            await RowAsync("example workshop", Instances.Example, 10);
-        }
-
-        if (args is not ["example"])
-        {
-            await RowAsync("200 offcuts, 40 gifts", Instances.Large(200, 40), 60);
+            await RowAsync(name, request(), seconds);
         }
 
         return 0;

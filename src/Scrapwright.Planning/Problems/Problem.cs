@@ -10,6 +10,8 @@ namespace Scrapwright.Planning.Problems;
 internal sealed record Problem
 {
     private Grid? lengths;
+    private ImmutableArray<int> firstPlaces;
+    private ImmutableArray<long> rooms;
 
     internal required PlanRequest Request { get; init; }
 
@@ -32,4 +34,31 @@ internal sealed record Problem
     [
         Shop.TableSaw.Kerf, .. Patterns.SelectMany(p => p.Runs).Select(r => r.Length), .. Panels.Select(p => p.Needs.Overlap), .. Runs.Select(r => r.Needs.Length),
     ]);
+
+    /// <summary>Room of every place with one kerf, on the grid of lengths, rounded down: what the segments there and a kerf for each may add up to.</summary>
+    internal ImmutableArray<long> Rooms
+    {
+        get
+        {
+            if (rooms.IsDefault)
+            {
+                var kerf = Lengths.Up(Shop.TableSaw.Kerf);
+                rooms = [.. Patterns.SelectMany(p => Enumerable.Range(0, p.Lanes.Length).SelectMany(_ => p.Runs.Select(r => Lengths.Down(r.Length) + kerf)))];
+            }
+
+            return rooms;
+        }
+    }
+
+    /// <summary>Number of a lane's clear stretch: its place in <see cref="Rooms"/>.</summary>
+    internal int PlaceOf(Search.Segment segment)
+    {
+        if (firstPlaces.IsDefault)
+        {
+            var next = 0;
+            firstPlaces = [.. Patterns.Select(p => (next += p.Lanes.Length * p.Runs.Length) - (p.Lanes.Length * p.Runs.Length))];
+        }
+
+        return firstPlaces[segment.Pattern] + (segment.Lane * Patterns[segment.Pattern].Runs.Length) + segment.Run;
+    }
 }

@@ -54,14 +54,14 @@ internal sealed class FirstPlacement
         {
             for (var i = 0; i < demand.Runs.Length; i++)
             {
-                var cheapest = options.ByRuns[demand.Index].Where(o => pile.HasRoom(o.Segment, o.Needed)).MinBy(o => Dislike(gift, demand, o) * o.Wood);
+                var cheapest = options.ForSolid(demand.Index).Where(pile.HasRoom).MinBy(o => Dislike(gift, demand, o) * o.Wood);
                 if (cheapest is null)
                 {
                     return null;
                 }
 
-                pile.Take(cheapest.Segment, cheapest.Needed);
-                segments.Add(cheapest.Segment);
+                pile.Take(cheapest);
+                segments.Add(cheapest.Segment with { Solid = demand.Index });
             }
         }
 
@@ -112,8 +112,8 @@ internal sealed class FirstPlacement
 
             foreach (var strip in found.Strips)
             {
-                pile.Take(strip.Segment, strip.Needed);
-                segments.Add(strip.Segment);
+                pile.Take(strip);
+                segments.Add(strip.Segment with { Panel = found.Panel.Index });
             }
 
             panels.Add(found.Panel.Index);
@@ -131,18 +131,19 @@ internal sealed class FirstPlacement
         long width = 0;
         while (strips.Count < panel.Wish.MinimumStrips || width < WidthNeeded(panel, strips.Count))
         {
-            var next = options.ByPanel[panel.Index]
-                .Where(o => trial.HasRoom(o.Segment, o.Needed) && width + Grid.Hundredths.Down(o.NetWidth) + strips.Count + 1 <= widest && Goes(panel, strips, o)
-                    && strips.Count(s => s.Segment == o.Segment) < o.Most)
-                .MinBy(o => Dislike(panel, o) * o.Wood / Math.Min(Grid.Hundredths.Down(o.NetWidth), Missing(panel, strips.Count + 1, width)));
+            var missing = Missing(panel, strips.Count + 1, width);
+            var next = options.ForPanel(panel.Index)
+                .Where(o => trial.HasRoom(o) && width + o.Width + strips.Count + 1 <= widest && Goes(panel, strips, o)
+                    && strips.Count(s => s.Place == o.Place) < o.Most)
+                .MinBy(o => Dislike(panel, o) * o.Wood / Math.Min(o.Width, missing));
             if (next is null || strips.Count == panel.Wish.MaximumStrips)
             {
                 return null;
             }
 
             strips.Add(next);
-            width += Grid.Hundredths.Down(next.NetWidth);
-            trial.Take(next.Segment, next.Needed);
+            width += next.Width;
+            trial.Take(next);
         }
 
         return strips;

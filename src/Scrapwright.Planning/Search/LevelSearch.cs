@@ -1,19 +1,30 @@
 using System.Diagnostics;
-using System.Globalization;
-using Google.OrTools.Sat;
 using Scrapwright.Core.Plans;
+using Scrapwright.Planning.Problems;
 
 namespace Scrapwright.Planning.Search;
 
-/// <summary>Improves one level after the other, each without costing an earlier one.</summary>
-internal sealed class LevelSearch(PlanModel model, PlanLimits limits, Placement first, TimeSpan spent, CancellationToken cancellationToken)
+/// <summary>
+/// Improves one level after the other, each without costing an earlier one. A problem that the solver can take in whole is searched whole, which also
+/// proves; what time is left, and larger problems, go neighbourhood by neighbourhood. Bounds for wood and glue-ups come from column generation.
+/// </summary>
+internal sealed class LevelSearch(Problem problem, SegmentOptions options, PlanLimits limits, Placement first, TimeSpan spent, CancellationToken cancellationToken)
 {
+    /// <summary>Most segments of a problem that is searched whole.</summary>
+    private const long MostSegmentsWhole = 25_000;
+
     /// <summary>Share of the time still left that each level may take, in the order of the levels.</summary>
-    private static readonly double[] Shares = [0.4, 0.3, 0.85, 1.0];
+    private static readonly double[] Shares = [0.3, 0.4, 0.9, 1.0];
+
+    /// <summary>Of a level's time, the share for the search of the whole, when the level is one that neighbourhoods help.</summary>
+    private const double ShareWhole = 0.7;
+
 
     private const double LeastSeconds = 0.3;
 
     private readonly Stopwatch clock = Stopwatch.StartNew();
+    private WholeSearch? whole;
+    private NeighbourhoodSearch? neighbourhoods;
     private double workDone;
 
     /// <summary>The best placement so far.</summary>
@@ -25,16 +36,34 @@ internal sealed class LevelSearch(PlanModel model, PlanLimits limits, Placement 
     /// <param name="tell">Told of level, value, bound, and whether the level is done with.</param>
     internal void Run(Dictionary<LevelKind, long> bounds, Func<Placement, int?> accept, Action<LevelKind, long, long, bool> tell)
     {
+        if (options.Total <= MostSegmentsWhole)
+        {
+            whole = new WholeSearch(new PlanModel(problem, options, Scope.All(problem)), limits, cancellationToken);
+            whole.Start(Best);
+        }
+
         for (var i = 0; i < PlanModel.LevelOrder.Length && !cancellationToken.IsCancellationRequested; i++)
         {
             var kind = PlanModel.LevelOrder[i];
-            if (ValueOf(kind) != bounds[kind] && SecondsLeft() > LeastSeconds)
+            if (kind == LevelKind.Looks)
             {
-                Improve(kind, SecondsLeft() * Shares[i], bounds, accept, tell);
+                // Prices give a thrifty placement to go on from, also where they do not come up to its looks.
+                BoundWood(bounds, accept);
             }
 
-            tell(kind, ValueOf(kind), bounds[kind], true);
-            model.Hold(kind, ValueOf(kind));
+            var end = SecondsLeft() * (1 - Shares[i]);
+            if (IsOpen(kind, bounds) && whole is not null)
+            {
+                SearchWhole(kind, kind == LevelKind.WoodUsed ? end + ((SecondsLeft() - end) * (1 - ShareWhole)) : end, bounds, accept, tell);
+            }
+
+            if (IsOpen(kind, bounds) && (whole is null || kind == LevelKind.WoodUsed))
+            {
+                SearchNeighbourhoods(kind, end, bounds, accept, tell);
+            }
+
+            tell(kind, Best.ValueOf(kind), bounds[kind], true);
+            whole?.Hold(kind, Best.ValueOf(kind));
             if (Best.Values[0].Value == 0)
             {
                 break;
@@ -42,56 +71,95 @@ internal sealed class LevelSearch(PlanModel model, PlanLimits limits, Placement 
         }
     }
 
-    private long ValueOf(LevelKind kind) => Best.Values.First(v => v.Kind == kind).Value;
+    private bool IsOpen(LevelKind kind, Dictionary<LevelKind, long> bounds) => Best.ValueOf(kind) != bounds[kind] && SecondsLeft() > LeastSeconds;
 
-    private double SecondsLeft() => limits.Seconds - (limits.Deterministic ? workDone : (spent + clock.Elapsed).TotalSeconds);
+    private double SecondsLeft() => limits.Seconds - (limits.Deterministic
+        ? workDone + (whole?.Work ?? 0) + (neighbourhoods?.Work ?? 0)
+        : (spent + clock.Elapsed).TotalSeconds);
 
-    private void Improve(
-        LevelKind kind, double seconds, Dictionary<LevelKind, long> bounds, Func<Placement, int?> accept, Action<LevelKind, long, long, bool> tell)
+    private void SearchWhole(LevelKind kind, double end, Dictionary<LevelKind, long> bounds, Func<Placement, int?> accept, Action<LevelKind, long, long, bool> tell)
     {
-        var end = SecondsLeft() - seconds;
-        model.Aim(kind);
-        do
+        while (SecondsLeft() > end + LeastSeconds && !cancellationToken.IsCancellationRequested)
         {
-            var solver = new CpSolver { StringParameters = Parameters(kind, Math.Max(LeastSeconds, SecondsLeft() - end)) };
-            using var watch = new ImprovementWatch((value, bound) => tell(kind, value, bound, false));
-            using var stop = cancellationToken.Register(solver.StopSearch);
-            var status = solver.Solve(model.Model, watch);
-            workDone += solver.Response?.DeterministicTime ?? 0;
-            if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+            if (whole!.Improve(kind, Math.Max(LeastSeconds, SecondsLeft() - end), bounds[kind], tell) is not { } found)
             {
                 return;
             }
 
-            var bound = BoundOf(kind, solver, bounds[kind]);
-            var placement = model.Read(solver);
-            if (accept(placement) is not { } panel)
+            if (accept(found.Placement) is { } panel)
             {
-                Best = placement;
-                model.Suggest(placement);
-                bounds[kind] = bound;
-                return;
+                whole.Forbid(found.Placement, panel);
+                continue;
             }
 
-            model.Forbid(panel, placement.Segments.Where(s => s.Panel == panel));
+            Take(found.Placement);
+            bounds[kind] = found.Bound;
+            return;
         }
-        while (SecondsLeft() > end + LeastSeconds && !cancellationToken.IsCancellationRequested);
     }
 
-    private static long BoundOf(LevelKind kind, CpSolver solver, long known) => PlanModel.IsMaximised(kind)
-        ? Math.Min(known, (long)Math.Floor(solver.BestObjectiveBound + 1e-6))
-        : Math.Max(known, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
-
-    /// <summary>
-    /// For wood and clamp loads the solver's presolve turns "used, then wide enough" into conditional constraints that its linear relaxation leaves out:
-    /// the bound on wood stays at about a third of the value. Without presolve and with every constraint in the relaxation it comes within a few per cent.
-    /// Gifts and looks are found faster with presolve.
-    /// </summary>
-    private string Parameters(LevelKind kind, double seconds)
+    private void SearchNeighbourhoods(LevelKind kind, double end, Dictionary<LevelKind, long> bounds, Func<Placement, int?> accept, Action<LevelKind, long, long, bool> tell)
     {
-        var workers = limits.Deterministic ? 1 : limits.Workers;
-        var limit = limits.Deterministic ? "max_deterministic_time" : "max_time_in_seconds";
-        var relaxation = PlanModel.IsMaximised(kind) ? "" : "cp_model_presolve:false linearization_level:2 ";
-        return string.Create(CultureInfo.InvariantCulture, $"{relaxation}random_seed:{limits.Seed} num_workers:{workers} {limit}:{seconds:0.###}");
+        neighbourhoods ??= new NeighbourhoodSearch(problem, options, limits, null, Best);
+        if (kind != LevelKind.Looks && NeighbourhoodSearch.IsBetter(Best, neighbourhoods.Current))
+        {
+            // The placement by prices did not come up to the best one on the levels before: its thrift is no use.
+            neighbourhoods.Restart(Best);
+        }
+
+        while (SecondsLeft() > end + LeastSeconds && neighbourhoods.Current.ValueOf(kind) != bounds[kind]
+            && neighbourhoods.Fruitless(kind) < NeighbourhoodSearch.MostFruitless && !cancellationToken.IsCancellationRequested)
+        {
+            if (neighbourhoods.Improve(kind, SecondsLeft() - end, accept, cancellationToken) && NeighbourhoodSearch.IsBetter(neighbourhoods.Current, Best))
+            {
+                Take(neighbourhoods.Current);
+                tell(kind, Best.ValueOf(kind), bounds[kind], false);
+            }
+        }
+    }
+
+    /// <summary>Bounds wood and glue-ups for the gifts that are made, and takes the bound's prices for a placement of its own.</summary>
+    private void BoundWood(Dictionary<LevelKind, long> bounds, Func<Placement, int?> accept)
+    {
+        var worth = Best.ValueOf(LevelKind.GiftsMade);
+        var bound = new WoodBound(problem, options, worth);
+        var share = SecondsLeft() * 0.15;
+        bound.Run(Best, limits.Deterministic ? 20 : 500, limits.Deterministic ? null : TimeSpan.FromSeconds(share), cancellationToken);
+        bounds[LevelKind.WoodUsed] = Math.Max(bounds[LevelKind.WoodUsed], bound.Value);
+        bounds[LevelKind.ClampLoads] = Math.Max(bounds[LevelKind.ClampLoads], bound.LeastGlueUps);
+        workDone += limits.Deterministic ? 0.5 : 0;
+        var priced = new PricedPlacement(problem, options, bound.Groups, bound.Prices);
+        var placed = Price(priced, accept);
+        neighbourhoods = new NeighbourhoodSearch(problem, options, limits, priced, placed ?? Best);
+        if (placed is not null && NeighbourhoodSearch.IsBetter(placed, Best))
+        {
+            Take(placed);
+        }
+    }
+
+    /// <summary>A placement by prices that makes as much as the best one; those that found no wood come first in the next try.</summary>
+    private Placement? Price(PricedPlacement priced, Func<Placement, int?> accept)
+    {
+        var end = SecondsLeft() * 0.85;
+        var order = problem.Gifts.OrderByDescending(g => g.Weight).Select(g => g.Index).ToList();
+        for (var attempt = 0; attempt < (whole is null ? 8 : 1) && SecondsLeft() > end && !cancellationToken.IsCancellationRequested; attempt++)
+        {
+            workDone += limits.Deterministic ? 0.2 : 0;
+            var placed = priced.PlaceAll(order);
+            if (placed.ValueOf(LevelKind.GiftsMade) >= Best.ValueOf(LevelKind.GiftsMade) && accept(placed) is null)
+            {
+                return placed;
+            }
+
+            order = [.. order.Where(g => !placed.Made[g]), .. order.Where(g => placed.Made[g])];
+        }
+
+        return null;
+    }
+
+    private void Take(Placement placement)
+    {
+        Best = placement;
+        whole?.Start(placement);
     }
 }

@@ -1,46 +1,58 @@
-using Scrapwright.Core.Measures;
 using Scrapwright.Planning.Problems;
 
 namespace Scrapwright.Planning.Search;
 
-/// <summary>What is still free in the pile while a placement grows: the pattern each offcut has been given and the room left in its lanes, on the solver's grid.</summary>
+/// <summary>What is still free in the pile while a placement grows: the pattern each offcut has been given and the room taken in its lanes, on the solver's grid.</summary>
 internal sealed class OpenPile
 {
+    private const int Untouched = -1;
+
     private readonly Problem problem;
     private readonly int[] patternOf;
-    private readonly Dictionary<(int Pattern, int Lane, int Run), long> used;
+    private readonly long[] taken;
 
     internal OpenPile(Problem problem)
     {
         this.problem = problem;
-        patternOf = [.. Enumerable.Repeat(-1, problem.Offcuts.Length)];
-        used = [];
+        patternOf = [.. Enumerable.Repeat(Untouched, problem.Offcuts.Length)];
+        taken = new long[problem.Rooms.Length];
     }
 
     private OpenPile(OpenPile other)
     {
         problem = other.problem;
         patternOf = [.. other.patternOf];
-        used = new(other.used);
+        taken = [.. other.taken];
     }
 
     internal OpenPile Copy() => new(this);
 
-    /// <summary>True when a length can still be taken there.</summary>
-    internal bool HasRoom(Segment segment, Length needed)
+    /// <summary>The pattern an offcut has been given, or null.</summary>
+    internal int? PatternOf(int offcut) => patternOf[offcut] == Untouched ? null : patternOf[offcut];
+
+    /// <summary>What is taken at a place already, kerfs included.</summary>
+    internal long TakenAt(int place) => taken[place];
+
+    /// <summary>True when it can still be taken.</summary>
+    internal bool HasRoom(SegmentOption option)
     {
-        var pattern = problem.Patterns[segment.Pattern];
-        var chosen = patternOf[pattern.OffcutIndex];
-        return (chosen < 0 || chosen == segment.Pattern)
-            && UsedIn(segment) + problem.Lengths.Up(needed) <= problem.Lengths.Down(pattern.Runs[segment.Run].Length);
+        var chosen = patternOf[problem.Patterns[option.Segment.Pattern].OffcutIndex];
+        return (chosen == Untouched || chosen == option.Segment.Pattern) && taken[option.Place] + option.Marks <= problem.Rooms[option.Place];
     }
 
     /// <summary>Takes it.</summary>
-    internal void Take(Segment segment, Length needed)
+    internal void Take(SegmentOption option) => Take(option.Segment, option.Place, option.Marks);
+
+    /// <summary>Takes a segment of a placement.</summary>
+    internal void Take(Segment segment)
     {
-        patternOf[problem.Patterns[segment.Pattern].OffcutIndex] = segment.Pattern;
-        used[(segment.Pattern, segment.Lane, segment.Run)] = UsedIn(segment) + problem.Lengths.Up(needed) + problem.Lengths.Up(problem.Shop.TableSaw.Kerf);
+        var needed = segment.Panel >= 0 ? problem.Panels[segment.Panel].Needs.Overlap : problem.Runs[segment.Solid].Needs.Length;
+        Take(segment, problem.PlaceOf(segment), problem.Lengths.Up(needed) + problem.Lengths.Up(problem.Shop.TableSaw.Kerf));
     }
 
-    private long UsedIn(Segment segment) => used.GetValueOrDefault((segment.Pattern, segment.Lane, segment.Run));
+    private void Take(Segment segment, int place, long marks)
+    {
+        patternOf[problem.Patterns[segment.Pattern].OffcutIndex] = segment.Pattern;
+        taken[place] += marks;
+    }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Plans;
+using Scrapwright.Planning.Problems;
 
 namespace Scrapwright.Planning.Search;
 
@@ -12,4 +13,15 @@ internal sealed record Placement(
     ImmutableArray<bool> Made,
     ImmutableArray<int> Panels,
     ImmutableArray<Segment> Segments,
-    ImmutableArray<(LevelKind Kind, long Value)> Values);
+    ImmutableArray<(LevelKind Kind, long Value)> Values)
+{
+    /// <summary>The value of one level.</summary>
+    internal long ValueOf(LevelKind kind) => Values.First(v => v.Kind == kind).Value;
+
+    /// <summary>What is left of it when some gifts are taken out; its values are not worked out.</summary>
+    internal Placement Without(Problem problem, ImmutableArray<int> gifts) => new(
+        [.. Made.Select((made, gift) => made && !gifts.Contains(gift))],
+        [.. Panels.Where(p => !gifts.Contains(problem.Panels[p].GiftIndex))],
+        [.. Segments.Where(s => !gifts.Contains(s.GiftIn(problem)))],
+        []);
+}

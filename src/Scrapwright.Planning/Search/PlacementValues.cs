@@ -31,26 +31,61 @@ internal static class PlacementValues
         return WoodVolume.CeilingMm3(needed, pattern.Lanes[segment.Lane].RoughWidth, pattern.Offcut.Thickness);
     }
 
-    private static long Looks(Problem problem, Placement placement)
+    /// <summary>Points for looks that each gift lacks: what to plan anew when looks shall get better.</summary>
+    internal static long[] LackingLooks(Problem problem, Placement placement)
     {
-        var speciesOf = problem.Gifts.Select(g => placement.Segments.Where(s => GiftOf(problem, s) == g.Index)
-            .Select(s => problem.Patterns[s.Pattern].Offcut.Species).ToHashSet()).ToList();
-        long points = CirclePairs(problem).Count(pair =>
-            placement.Made[pair.One.Index] && placement.Made[pair.Other.Index]
-            && (pair.One.Product.Family != pair.Other.Product.Family || !speciesOf[pair.One.Index].SetEquals(speciesOf[pair.Other.Index])));
+        var lacking = new long[problem.Gifts.Length];
+        var segmentsOf = placement.Segments.ToLookup(s => s.GiftIn(problem));
+        var speciesOf = SpeciesByGift(problem, segmentsOf);
+        foreach (var pair in CirclePairs(problem).Where(pair => !Differs(placement, speciesOf, pair)))
+        {
+            lacking[pair.One.Index]++;
+            lacking[pair.Other.Index]++;
+        }
+
         foreach (var gift in problem.Gifts)
         {
             foreach (var part in gift.Product.Parts)
             {
-                var there = placement.Segments.Where(s => Serves(problem, s, gift.Index, part)).Select(s => problem.Patterns[s.Pattern].Offcut.Species).ToHashSet();
-                var met = Wished(part).Count(there.Contains);
-                points += Wished(part).Any() ? met - (there.Count - met) : 0;
+                lacking[gift.Index] += Wished(part).Count() - WishPoints(problem, segmentsOf[gift.Index], gift, part)
+                    + (IsMirrored(part) && !HasMirroredPoint(problem, placement, gift, part) ? 1 : 0);
             }
         }
 
-        return points + problem.Gifts.Where(g => placement.Made[g.Index]).Sum(g => g.Product.Parts.Count(part => IsMirrored(part)
-            && placement.Panels.Where(p => problem.Panels[p].GiftIndex == g.Index && problem.Panels[p].Part.Key == part.Key).All(p => CanMirror(problem, placement, p))));
+        return lacking;
     }
+
+    private static long Looks(Problem problem, Placement placement)
+    {
+        var segmentsOf = placement.Segments.ToLookup(s => s.GiftIn(problem));
+        var speciesOf = SpeciesByGift(problem, segmentsOf);
+        return CirclePairs(problem).Count(pair => Differs(placement, speciesOf, pair))
+            + problem.Gifts.Sum(gift => gift.Product.Parts.Sum(part =>
+                WishPoints(problem, segmentsOf[gift.Index], gift, part) + (HasMirroredPoint(problem, placement, gift, part) ? 1L : 0)));
+    }
+
+    private static List<HashSet<string>> SpeciesByGift(Problem problem, ILookup<int, Segment> segmentsOf) =>
+        [.. problem.Gifts.Select(g => segmentsOf[g.Index].Select(s => problem.Patterns[s.Pattern].Offcut.Species).ToHashSet())];
+
+    private static bool Differs(Placement placement, List<HashSet<string>> speciesOf, (GiftDemand One, GiftDemand Other) pair) =>
+        placement.Made[pair.One.Index] && placement.Made[pair.Other.Index]
+        && (pair.One.Product.Family != pair.Other.Product.Family || !speciesOf[pair.One.Index].SetEquals(speciesOf[pair.Other.Index]));
+
+    private static long WishPoints(Problem problem, IEnumerable<Segment> segments, GiftDemand gift, Part part)
+    {
+        if (!Wished(part).Any())
+        {
+            return 0;
+        }
+
+        var there = segments.Where(s => Serves(problem, s, gift.Index, part)).Select(s => problem.Patterns[s.Pattern].Offcut.Species).ToHashSet();
+        var met = Wished(part).Count(there.Contains);
+        return met - (there.Count - met);
+    }
+
+    private static bool HasMirroredPoint(Problem problem, Placement placement, GiftDemand gift, Part part) =>
+        IsMirrored(part) && placement.Made[gift.Index]
+        && placement.Panels.Where(p => problem.Panels[p].GiftIndex == gift.Index && problem.Panels[p].Part.Key == part.Key).All(p => CanMirror(problem, placement, p));
 
     private static bool IsMirrored(Part part) => part.Wish?.Pattern == StripPattern.Mirrored;
 
@@ -65,9 +100,6 @@ internal static class PlacementValues
         select (one, other);
 
     private static IEnumerable<string> Wished(Part part) => (part.Wish?.Species ?? part.Species).Distinct();
-
-    private static int GiftOf(Problem problem, Segment segment) =>
-        segment.Panel >= 0 ? problem.Panels[segment.Panel].GiftIndex : problem.Runs[segment.Solid].GiftIndex;
 
     private static bool Serves(Problem problem, Segment segment, int gift, Part part) => segment.Panel >= 0
         ? problem.Panels[segment.Panel].GiftIndex == gift && problem.Panels[segment.Panel].Part.Key == part.Key

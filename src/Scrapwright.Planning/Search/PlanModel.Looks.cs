@@ -7,15 +7,15 @@ namespace Scrapwright.Planning.Search;
 /// <content>The looks level.</content>
 internal sealed partial class PlanModel
 {
+    private readonly Dictionary<int, BoolVar> knownGifts = [];
+
     /// <summary>Pairs in a circle that differ, wished species present, parts wished mirrored whose panels all can: one point each; one off for each species beside the wished ones.</summary>
-    private LinearExpr LooksLevel()
-    {
-        var points = new List<(BoolVar Variable, long Points)>();
-        points.AddRange(CirclePairsThatDiffer().Select(v => (v, 1L)));
-        points.AddRange(Wishes());
-        points.AddRange(MirroredParts().Select(v => (v, 1L)));
-        return LinearExpr.WeightedSum(points.Select(p => p.Variable).ToArray(), points.Select(p => p.Points).ToArray());
-    }
+    private List<(IntVar Variable, long Worth)> LooksLevel() =>
+    [
+        .. CirclePairsThatDiffer().Select(v => ((IntVar)v, 1L)),
+        .. Wishes().Select(w => ((IntVar)w.Species, w.Points)),
+        .. MirroredParts().Select(v => ((IntVar)v, 1L)),
+    ];
 
     private IEnumerable<BoolVar> CirclePairsThatDiffer()
     {
@@ -26,7 +26,10 @@ internal sealed partial class PlanModel
             {
                 for (var j = i + 1; j < gifts.Count; j++)
                 {
-                    yield return Differ(gifts[i], gifts[j]);
+                    if (scope.Gifts.Contains(gifts[i].Index) || scope.Gifts.Contains(gifts[j].Index))
+                    {
+                        yield return Differ(gifts[i], gifts[j]);
+                    }
                 }
             }
         }
@@ -46,11 +49,12 @@ internal sealed partial class PlanModel
             }
         }
 
+        var (oneMade, otherMade) = (MadeOrNot(one.Index), MadeOrNot(other.Index));
         var differ = Follows(
             model.NewBoolVar(""),
-            h => h[made[one.Index]] == 1 && h[made[other.Index]] == 1 && (!sameFamily || differences.Any(d => h[d] == 1)) ? 1 : 0);
-        model.AddImplication(differ, made[one.Index]);
-        model.AddImplication(differ, made[other.Index]);
+            h => h[oneMade] == 1 && h[otherMade] == 1 && (!sameFamily || differences.Any(d => h[d] == 1)) ? 1 : 0);
+        model.AddImplication(differ, oneMade);
+        model.AddImplication(differ, otherMade);
         if (sameFamily)
         {
             model.Add(LinearExpr.Sum(differences) >= differ);
@@ -73,9 +77,28 @@ internal sealed partial class PlanModel
         return difference;
     }
 
-    private Dictionary<string, BoolVar> SpeciesOf(int gift) => AnyOf(
-        problem.Panels.Where(p => p.GiftIndex == gift).SelectMany(p => panelSpecies[p.Index])
-            .Concat(problem.Runs.Where(r => r.GiftIndex == gift).SelectMany(r => solidSpecies[r.Index])));
+    /// <summary>Whether a gift is made: searched for within the scope, known outside it.</summary>
+    private BoolVar MadeOrNot(int gift)
+    {
+        if (scope.Gifts.Contains(gift))
+        {
+            return Made(gift);
+        }
+
+        if (!knownGifts.TryGetValue(gift, out var known))
+        {
+            knownGifts[gift] = known = Constant(scope.Rest?.Made[gift] ?? false);
+        }
+
+        return known;
+    }
+
+    private Dictionary<string, BoolVar> SpeciesOf(int gift) => scope.Gifts.Contains(gift)
+        ? AnyOf(
+            problem.Panels.Where(p => p.GiftIndex == gift).SelectMany(p => panelSpecies[p.Index])
+                .Concat(problem.Runs.Where(r => r.GiftIndex == gift).SelectMany(r => solidSpecies[r.Index])))
+        : (scope.Rest?.Segments ?? []).Where(s => s.GiftIn(problem) == gift).Select(s => problem.Patterns[s.Pattern].Offcut.Species).Distinct()
+            .ToDictionary(s => s, _ => Constant(true));
 
     private Dictionary<string, BoolVar> SpeciesOf(int gift, Part part) => AnyOf(
         problem.Panels.Where(p => p.GiftIndex == gift && p.Part.Key == part.Key).SelectMany(p => panelSpecies[p.Index])
@@ -96,7 +119,7 @@ internal sealed partial class PlanModel
 
     private IEnumerable<(BoolVar Species, long Points)> Wishes()
     {
-        foreach (var gift in problem.Gifts)
+        foreach (var gift in FreeGifts)
         {
             foreach (var part in gift.Product.Parts)
             {
@@ -115,10 +138,10 @@ internal sealed partial class PlanModel
     /// <summary>A panel can be mirrored when just one species comes an odd number of times: it takes the middle. All panels of a part must.</summary>
     private IEnumerable<BoolVar> MirroredParts()
     {
-        foreach (var part in problem.Panels.Where(p => p.Wish.Pattern == StripPattern.Mirrored).GroupBy(p => (p.GiftIndex, p.Part.Key)))
+        foreach (var part in FreePanels.Where(p => p.Wish.Pattern == StripPattern.Mirrored).GroupBy(p => (p.GiftIndex, p.Part.Key)))
         {
-            var panelMirrors = part.Select(p => (Panel: panels[p.Index], Mirrors: Mirrors(p))).ToList();
-            var isMade = made[part.Key.GiftIndex];
+            var panelMirrors = part.Select(p => (Panel: Panel(p), Mirrors: Mirrors(p))).ToList();
+            var isMade = Made(part.Key.GiftIndex);
             var point = Follows(model.NewBoolVar(""), h => h[isMade] == 1 && panelMirrors.All(p => h[p.Panel] == 0 || h[p.Mirrors] == 1) ? 1 : 0);
             model.AddImplication(point, isMade);
             foreach (var (panel, mirrors) in panelMirrors)
@@ -141,8 +164,8 @@ internal sealed partial class PlanModel
             odds.Add(odd);
         }
 
-        var mirrors = Follows(model.NewBoolVar(""), h => h[panels[panel.Index]] == 1 && odds.Sum(o => h[o]) == 1 ? 1 : 0);
-        model.AddImplication(mirrors, panels[panel.Index]);
+        var mirrors = Follows(model.NewBoolVar(""), h => h[Panel(panel)] == 1 && odds.Sum(o => h[o]) == 1 ? 1 : 0);
+        model.AddImplication(mirrors, Panel(panel));
         model.Add(LinearExpr.Sum(odds) == 1).OnlyEnforceIf(mirrors);
         return mirrors;
     }

@@ -10,35 +10,41 @@ namespace Scrapwright.Planning.Search;
 /// <summary>The constraint model of a problem: every rule is one method named after it.</summary>
 internal sealed partial class PlanModel
 {
-    private const int MostStrips = 12;
+    internal const int MostStrips = 12;
 
     private readonly Problem problem;
+    private readonly Scope scope;
     private readonly CpModel model = new();
-    private readonly BoolVar[] made;
-    private readonly BoolVar[] panels;
-    private readonly BoolVar[] patterns;
+    private readonly HintValues hints = new();
+
+    // By place in the problem; null outside the scope.
+    private readonly BoolVar?[] made;
+    private readonly BoolVar?[] panels;
+    private readonly BoolVar?[] patterns;
     private readonly List<SegmentVariable> segments = [];
     private readonly List<(IntVar Variable, Func<HintValues, long> Value)> followers = [];
     private readonly List<SegmentVariable>[] byPanel;
     private readonly List<SegmentVariable>[] bySolid;
     private readonly List<SpeciesCount>[] panelSpecies;
     private readonly List<SpeciesCount>[] solidSpecies;
-    private readonly Dictionary<LevelKind, LinearExpr> levels = [];
+    private readonly Dictionary<LevelKind, List<(IntVar Variable, long Worth)>> levels = [];
 
-    internal PlanModel(Problem problem, SegmentOptions options)
+    internal PlanModel(Problem problem, SegmentOptions options, Scope scope)
     {
         this.problem = problem;
-        made = [.. problem.Gifts.Select(g => model.NewBoolVar($"made {g.Index}"))];
-        panels = [.. problem.Panels.Select(p => model.NewBoolVar($"panel {p.Index}"))];
-        patterns = [.. problem.Patterns.Select((_, i) => model.NewBoolVar($"pattern {i}"))];
+        this.scope = scope;
+        made = new BoolVar?[problem.Gifts.Length];
+        panels = new BoolVar?[problem.Panels.Length];
+        patterns = new BoolVar?[problem.Patterns.Length];
         byPanel = [.. problem.Panels.Select(_ => new List<SegmentVariable>())];
         bySolid = [.. problem.Runs.Select(_ => new List<SegmentVariable>())];
+        AddGifts();
         AddSegments(options);
         panelSpecies = [.. byPanel.Select(CountSpecies)];
         solidSpecies = [.. bySolid.Select(CountSpecies)];
         OnePatternPerOffcut();
         SegmentsFitTheirRun();
-        foreach (var panel in problem.Panels)
+        foreach (var panel in FreePanels)
         {
             StripsFillTheWidth(panel);
             StripsAreFewEnough(panel);
@@ -47,15 +53,19 @@ internal sealed partial class PlanModel
 
         PanelsServeTheirGift();
         EveryRunHasABoard();
-        levels[LevelKind.GiftsMade] = LinearExpr.WeightedSum(made, problem.Gifts.Select(g => g.Weight).ToArray());
+        levels[LevelKind.GiftsMade] = [.. scope.Gifts.Select(g => (Made(g), problem.Gifts[g].Weight))];
         levels[LevelKind.Looks] = LooksLevel();
-        levels[LevelKind.WoodUsed] = LinearExpr.WeightedSum(segments.Select(s => s.Count).ToArray(), segments.Select(s => s.Wood).ToArray());
-        levels[LevelKind.ClampLoads] = LinearExpr.Sum(panels);
+        levels[LevelKind.WoodUsed] = [.. segments.Select(s => (s.Count, s.Wood))];
+        levels[LevelKind.ClampLoads] = [.. FreePanels.Select(p => (Panel(p), 1L))];
     }
 
     internal CpModel Model => model;
 
     internal int SegmentCount => segments.Count;
+
+    private IEnumerable<PanelCandidate> FreePanels => problem.Panels.Where(p => panels[p.Index] is not null);
+
+    private IEnumerable<GiftDemand> FreeGifts => scope.Gifts.Select(g => problem.Gifts[g]);
 
     internal static ImmutableArray<LevelKind> LevelOrder { get; } =
         [LevelKind.GiftsMade, LevelKind.Looks, LevelKind.WoodUsed, LevelKind.ClampLoads];
@@ -67,24 +77,46 @@ internal sealed partial class PlanModel
     {
         if (IsMaximised(kind))
         {
-            model.Maximize(levels[kind]);
+            model.Maximize(Sum(levels[kind]));
         }
         else
         {
-            model.Minimize(levels[kind]);
+            model.Minimize(Sum(levels[kind]));
         }
     }
 
-    /// <summary>From now on a level may not get worse than the value reached.</summary>
+    /// <summary>
+    /// Holds the levels before one at what the suggested placement reaches and makes that one the objective; when that is looks, with at most a quarter more
+    /// wood than now, so that a point is not paid for with half the pile.
+    /// </summary>
+    internal void AimFrom(LevelKind kind)
+    {
+        foreach (var level in LevelOrder.Take(LevelOrder.IndexOf(kind)))
+        {
+            Hold(level, SuggestedValue(level));
+        }
+
+        if (kind == LevelKind.Looks)
+        {
+            Hold(LevelKind.WoodUsed, SuggestedValue(LevelKind.WoodUsed) * 5 / 4);
+        }
+
+        Aim(kind);
+    }
+
+    /// <summary>What the suggested placement reaches on a level within the scope.</summary>
+    internal long SuggestedValue(LevelKind kind) => levels[kind].Sum(t => t.Worth * hints[t.Variable]);
+
+    /// <summary>From now on a level may not get worse than the value reached within the scope.</summary>
     internal void Hold(LevelKind kind, long value)
     {
         if (IsMaximised(kind))
         {
-            model.Add(levels[kind] >= value);
+            model.Add(Sum(levels[kind]) >= value);
         }
         else
         {
-            model.Add(levels[kind] <= value);
+            model.Add(Sum(levels[kind]) <= value);
         }
     }
 
@@ -107,25 +139,12 @@ internal sealed partial class PlanModel
     /// <summary>Starts the next search from a placement. Every variable gets a value, so that the solver has a complete solution at once.</summary>
     internal void Suggest(Placement placement)
     {
-        var hints = new HintValues();
         var chosen = placement.Segments.Select(s => s.Pattern).ToHashSet();
         var counts = placement.Segments.CountBy(s => s).ToDictionary();
         model.ClearHints();
-        for (var i = 0; i < made.Length; i++)
-        {
-            Hint(made[i], placement.Made[i] ? 1 : 0);
-        }
-
-        for (var i = 0; i < panels.Length; i++)
-        {
-            Hint(panels[i], placement.Panels.Contains(i) ? 1 : 0);
-        }
-
-        for (var i = 0; i < patterns.Length; i++)
-        {
-            Hint(patterns[i], chosen.Contains(i) ? 1 : 0);
-        }
-
+        HintAll(made, i => placement.Made[i]);
+        HintAll(panels, placement.Panels.Contains);
+        HintAll(patterns, chosen.Contains);
         foreach (var segment in segments)
         {
             Hint(segment.Count, counts.GetValueOrDefault(segment.Segment));
@@ -134,6 +153,17 @@ internal sealed partial class PlanModel
         foreach (var (variable, value) in followers)
         {
             Hint(variable, value(hints));
+        }
+
+        void HintAll(BoolVar?[] variables, Func<int, bool> value)
+        {
+            for (var i = 0; i < variables.Length; i++)
+            {
+                if (variables[i] is { } variable)
+                {
+                    Hint(variable, value(i) ? 1 : 0);
+                }
+            }
         }
 
         void Hint(IntVar variable, long value)
@@ -163,20 +193,78 @@ internal sealed partial class PlanModel
             }
         }
 
-        var placement = new Placement(
-            [.. made.Select(v => solver.BooleanValue(v))],
-            [.. problem.Panels.Where(p => solver.BooleanValue(panels[p.Index])).Select(p => p.Index)],
+        return scope.Whole(WithValues(new Placement(
+            [.. made.Select((v, i) => v is not null && scope.Gifts.Contains(i) && solver.BooleanValue(v))],
+            [.. FreePanels.Where(p => solver.BooleanValue(Panel(p))).Select(p => p.Index)],
             used.ToImmutable(),
-            []);
-        return placement with { Values = PlacementValues.Of(problem, placement) };
+            [])));
+
+        Placement WithValues(Placement placement) => scope.Rest is null ? placement with { Values = PlacementValues.Of(problem, placement) } : placement;
+    }
+
+    private static LinearExpr Sum(List<(IntVar Variable, long Worth)> terms) =>
+        LinearExpr.WeightedSum(terms.Select(t => t.Variable).ToArray(), terms.Select(t => t.Worth).ToArray());
+
+    private BoolVar Made(int gift) => made[gift] ?? throw new InvalidOperationException($"Gift {gift} is outside the scope.");
+
+    private BoolVar Panel(PanelCandidate panel) => panels[panel.Index] ?? throw new InvalidOperationException($"Glue-up {panel.Index} is outside the scope.");
+
+    private BoolVar Pattern(int index)
+    {
+        if (patterns[index] is { } known)
+        {
+            return known;
+        }
+
+        var pattern = patterns[index] = model.NewBoolVar($"pattern {index}");
+        if (scope.IsSettled(index))
+        {
+            model.Add(pattern == 1);
+        }
+
+        return pattern;
+    }
+
+    private BoolVar Constant(bool value)
+    {
+        var constant = Follows(model.NewBoolVar(""), _ => value ? 1 : 0);
+        model.Add(constant == (value ? 1 : 0));
+        return constant;
+    }
+
+    private void AddGifts()
+    {
+        foreach (var gift in scope.Gifts)
+        {
+            made[gift] = model.NewBoolVar($"made {gift}");
+        }
+
+        foreach (var panel in problem.Panels.Where(p => made[p.GiftIndex] is not null))
+        {
+            panels[panel.Index] = model.NewBoolVar($"panel {panel.Index}");
+        }
     }
 
     private void AddSegments(SegmentOptions options)
     {
-        foreach (var (list, all) in byPanel.Zip(options.ByPanel).Concat(bySolid.Zip(options.ByRuns)))
+        foreach (var panel in FreePanels)
         {
-            list.AddRange(all.Select(o => new SegmentVariable(o, model.NewIntVar(0, o.Most, ""))));
+            Add(byPanel[panel.Index], options.ForPanel(panel.Index), s => s with { Panel = panel.Index });
+        }
+
+        foreach (var run in problem.Runs.Where(r => made[r.GiftIndex] is not null))
+        {
+            Add(bySolid[run.Index], options.ForSolid(run.Index), s => s with { Solid = run.Index });
+        }
+
+        void Add(List<SegmentVariable> list, ImmutableArray<SegmentOption> all, Func<Segment, Segment> naming)
+        {
+            list.AddRange(all.Where(scope.Allows).Select(o => new SegmentVariable(naming(o.Segment), o, model.NewIntVar(0, o.Most, ""))));
             segments.AddRange(list);
+            foreach (var segment in list)
+            {
+                Pattern(segment.Segment.Pattern);
+            }
         }
     }
 
@@ -200,23 +288,20 @@ internal sealed partial class PlanModel
     /// <summary>An offcut is milled and ripped in at most one way.</summary>
     private void OnePatternPerOffcut()
     {
-        foreach (var group in problem.Patterns.Select((p, i) => (p.OffcutIndex, Variable: patterns[i])).GroupBy(x => x.OffcutIndex))
+        foreach (var group in problem.Patterns.Select((p, i) => (p.OffcutIndex, Variable: patterns[i])).Where(x => x.Variable is not null).GroupBy(x => x.OffcutIndex))
         {
-            model.AddAtMostOne(group.Select(x => x.Variable));
+            model.AddAtMostOne(group.Select(x => x.Variable!));
         }
     }
 
     /// <summary>Segments and the kerfs between them fit into their clear stretch.</summary>
     private void SegmentsFitTheirRun()
     {
-        var grid = problem.Lengths;
-        var kerf = grid.Up(problem.Shop.TableSaw.Kerf);
-        foreach (var group in segments.GroupBy(s => (s.Segment.Pattern, s.Segment.Lane, s.Segment.Run)))
+        foreach (var group in segments.GroupBy(s => s.Option.Place))
         {
-            var room = grid.Down(problem.Patterns[group.Key.Pattern].Runs[group.Key.Run].Length) + kerf;
             var list = group.ToList();
-            model.Add(LinearExpr.WeightedSum(list.Select(s => s.Count).ToArray(), list.Select(s => grid.Up(s.Option.Needed) + kerf).ToArray())
-                <= room * patterns[group.Key.Pattern]);
+            model.Add(LinearExpr.WeightedSum(list.Select(s => s.Count).ToArray(), list.Select(s => s.Option.Marks).ToArray())
+                <= scope.RoomAt(group.Key) * Pattern(list[0].Segment.Pattern));
         }
     }
 
@@ -227,17 +312,17 @@ internal sealed partial class PlanModel
         var counts = strips.Select(s => s.Count).ToArray();
         var perStrip = Grid.Hundredths.Up(panel.Needs.WidthPerStrip);
         model.Add(LinearExpr.WeightedSum(counts, strips.Select(s => s.Width - perStrip).ToArray())
-            >= Grid.Hundredths.Up(panel.Needs.WidthBase) * panels[panel.Index]);
+            >= Grid.Hundredths.Up(panel.Needs.WidthBase) * Panel(panel));
         model.Add(LinearExpr.WeightedSum(counts, strips.Select(s => s.Width + 1).ToArray())
-            <= Grid.Hundredths.Down(panel.WidestRough) * panels[panel.Index]);
+            <= Grid.Hundredths.Down(panel.WidestRough) * Panel(panel));
     }
 
     /// <summary>As many strips as the design wishes, none when the glue-up is not made.</summary>
     private void StripsAreFewEnough(PanelCandidate panel)
     {
         var count = LinearExpr.Sum(panelSpecies[panel.Index].Select(s => s.Count));
-        model.Add(count >= panel.Wish.MinimumStrips * panels[panel.Index]);
-        model.Add(count <= panel.Wish.MaximumStrips * panels[panel.Index]);
+        model.Add(count >= panel.Wish.MinimumStrips * Panel(panel));
+        model.Add(count <= panel.Wish.MaximumStrips * Panel(panel));
     }
 
     /// <summary>
@@ -265,7 +350,7 @@ internal sealed partial class PlanModel
         var conflicts = new SpeciesConflicts(counts.Select(c => c.Species), problem.Shop.MinimumContrast);
         foreach (var clique in conflicts.Cliques())
         {
-            model.Add(Sum(counts, clique) <= Sum(counts, conflicts.GoingWithAny(clique)) + panels[panel.Index]);
+            model.Add(Sum(counts, clique) <= Sum(counts, conflicts.GoingWithAny(clique)) + Panel(panel));
         }
 
         foreach (var species in counts)
@@ -280,21 +365,21 @@ internal sealed partial class PlanModel
     /// <summary>The glue-ups of a part give at least as many blanks as the gift needs, and none is made that could be left out.</summary>
     private void PanelsServeTheirGift()
     {
-        foreach (var gift in problem.Gifts)
+        foreach (var gift in FreeGifts)
         {
             foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel))
             {
                 var candidates = problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Part.Key == part.Key).ToList();
                 var yield = LinearExpr.WeightedSum(
-                    candidates.Select(c => panels[c.Index]).ToArray(), candidates.Select(c => (long)c.Yield).ToArray());
-                model.Add(yield >= part.Count * made[gift.Index]);
+                    candidates.Select(Panel).ToArray(), candidates.Select(c => (long)c.Yield).ToArray());
+                model.Add(yield >= part.Count * Made(gift.Index));
                 foreach (var candidate in candidates)
                 {
-                    model.AddImplication(panels[candidate.Index], made[gift.Index]);
-                    model.Add(yield <= part.Count - 1 + candidate.Yield).OnlyEnforceIf(panels[candidate.Index]);
+                    model.AddImplication(Panel(candidate), Made(gift.Index));
+                    model.Add(yield <= part.Count - 1 + candidate.Yield).OnlyEnforceIf(Panel(candidate));
                     if (candidate.Slot > 0)
                     {
-                        model.AddImplication(panels[candidate.Index], panels[candidate.Index - 1]);
+                        model.AddImplication(Panel(candidate), Panel(problem.Panels[candidate.Index - 1]));
                     }
                 }
             }
@@ -304,9 +389,9 @@ internal sealed partial class PlanModel
     /// <summary>Each run of solid parts of a gift that is made comes from a strip of its own. A lane much wider than the parts is not used: it is ripped first.</summary>
     private void EveryRunHasABoard()
     {
-        foreach (var run in problem.Runs)
+        foreach (var run in problem.Runs.Where(r => scope.Gifts.Contains(r.GiftIndex)))
         {
-            model.Add(LinearExpr.Sum(bySolid[run.Index].Select(s => s.Count)) == run.Runs.Length * made[run.GiftIndex]);
+            model.Add(LinearExpr.Sum(bySolid[run.Index].Select(s => s.Count)) == run.Runs.Length * Made(run.GiftIndex));
         }
     }
 }

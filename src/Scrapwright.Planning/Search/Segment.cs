@@ -1,3 +1,5 @@
+using Scrapwright.Planning.Problems;
+
 namespace Scrapwright.Planning.Search;
 
 /// <summary>A length of one lane of a pattern, used for a glue-up or for a run of solid parts.</summary>
@@ -6,4 +8,8 @@ namespace Scrapwright.Planning.Search;
 /// <param name="Run">Which clear stretch.</param>
 /// <param name="Panel">Place of the glue-up, or −1.</param>
 /// <param name="Solid">Place of the run of solid parts, or −1.</param>
-internal readonly record struct Segment(int Pattern, int Lane, int Run, int Panel, int Solid);
+internal readonly record struct Segment(int Pattern, int Lane, int Run, int Panel, int Solid)
+{
+    /// <summary>Place of the gift it serves.</summary>
+    internal int GiftIn(Problem problem) => Panel >= 0 ? problem.Panels[Panel].GiftIndex : problem.Runs[Solid].GiftIndex;
+}

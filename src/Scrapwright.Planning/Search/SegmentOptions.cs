@@ -1,66 +1,98 @@
+using System.Collections.Immutable;
 using Scrapwright.Core.Measures;
 using Scrapwright.Planning.Problems;
 
 namespace Scrapwright.Planning.Search;
 
-/// <summary>Every segment that could serve a glue-up or a run of solid parts.</summary>
+/// <summary>
+/// Every segment that could serve a glue-up or a run of solid parts. Glue-ups that need the same share one list, whichever gift they are for,
+/// so its segments name no glue-up yet: 150 gifts of a few sizes cost no more than a few gifts.
+/// </summary>
 internal sealed class SegmentOptions
 {
     private readonly Problem problem;
+    private readonly int[] listOfPanel;
+    private readonly int[] listOfRuns;
+    private readonly List<ImmutableArray<SegmentOption>> lists = [];
 
     internal SegmentOptions(Problem problem)
     {
         this.problem = problem;
-        ByPanel = [.. problem.Panels.Select(_ => new List<SegmentOption>())];
-        ByRuns = [.. problem.Runs.Select(_ => new List<SegmentOption>())];
-        for (var p = 0; p < problem.Patterns.Length; p++)
+        var known = new Dictionary<object, int>();
+        listOfPanel = [.. problem.Panels.Select(p => ListFor(Key(p), () => ForPanel(p)))];
+        listOfRuns = [.. problem.Runs.Select(r => ListFor(Key(r), () => ForRuns(r)))];
+
+        int ListFor(object key, Func<IEnumerable<SegmentOption>> make)
         {
-            var pattern = problem.Patterns[p];
-            for (var lane = 0; lane < pattern.Lanes.Length; lane++)
+            if (!known.TryGetValue(key, out var list))
             {
-                for (var run = 0; run < pattern.Runs.Length; run++)
-                {
-                    AddForPanels(p, pattern, lane, run);
-                    AddForRuns(p, pattern, lane, run);
-                }
+                known[key] = list = lists.Count;
+                lists.Add([.. make()]);
             }
+
+            return list;
         }
     }
 
-    internal List<SegmentOption>[] ByPanel { get; }
+    /// <summary>What could serve a glue-up; the segments name none.</summary>
+    internal ImmutableArray<SegmentOption> ForPanel(int panel) => lists[listOfPanel[panel]];
 
-    internal List<SegmentOption>[] ByRuns { get; }
+    /// <summary>What could serve a run of solid parts; the segments name none.</summary>
+    internal ImmutableArray<SegmentOption> ForSolid(int runs) => lists[listOfRuns[runs]];
 
-    private void AddForPanels(int index, OffcutPattern pattern, int lane, int run)
+    /// <summary>Which list a glue-up reads: glue-ups with the same number are alike but for their gift's wishes.</summary>
+    internal int ListOfPanel(int panel) => listOfPanel[panel];
+
+    /// <summary>Which list a run of solid parts reads.</summary>
+    internal int ListOfRuns(int runs) => listOfRuns[runs];
+
+    /// <summary>Segments over all glue-ups and runs: the size of the whole search.</summary>
+    internal long Total => listOfPanel.Concat(listOfRuns).Sum(l => (long)lists[l].Length);
+
+    // The shop is the same for all, so parts' sizes and the mode decide all that a glue-up needs.
+    private static object Key(PanelCandidate p) => (p.Part.Length, p.Part.Width, p.Part.Thickness, p.Needs.Blanks, p.Needs.Layers, p.WidestRough);
+
+    private static object Key(RunDemand r) => (r.Needs.Length, r.Needs.RoughWidth, r.Needs.StripThickness(Length.Zero), r.Runs.Length);
+
+    private IEnumerable<SegmentOption> ForPanel(PanelCandidate panel)
     {
-        var width = pattern.Lanes[lane].NetWidth;
-        if (width < problem.Shop.NarrowestStrip || pattern.Lanes[lane].IsForSolidParts)
+        var needed = panel.Needs.Overlap;
+        foreach (var (index, pattern, lane, run) in Stretches())
         {
-            return;
-        }
-
-        foreach (var panel in problem.Panels)
-        {
-            var needed = panel.Needs.Overlap;
-            if (needed <= pattern.Runs[run].Length && width <= panel.WidestRough
-                && IsUsable(pattern, lane, needed, panel.Needs.StripThickness))
+            var width = pattern.Lanes[lane].NetWidth;
+            if (width >= problem.Shop.NarrowestStrip && !pattern.Lanes[lane].IsForSolidParts && width <= panel.WidestRough
+                && needed <= pattern.Runs[run].Length && IsUsable(pattern, lane, needed, panel.Needs.StripThickness))
             {
-                ByPanel[panel.Index].Add(Option(pattern, new Segment(index, lane, run, panel.Index, -1), needed, 2));
+                yield return Option(pattern, new Segment(index, lane, run, -1, -1), needed, 2);
             }
         }
     }
 
     /// <summary>A lane much wider than the parts is not used: there is a pattern that rips it first.</summary>
-    private void AddForRuns(int index, OffcutPattern pattern, int lane, int run)
+    private IEnumerable<SegmentOption> ForRuns(RunDemand demand)
     {
-        foreach (var demand in problem.Runs)
+        var needed = demand.Needs.Length;
+        foreach (var (index, pattern, lane, run) in Stretches())
         {
-            var needed = demand.Needs.Length;
             var over = pattern.Lanes[lane].RoughWidth - demand.Needs.RoughWidth;
             if (needed <= pattern.Runs[run].Length && over >= Length.Zero && over < problem.Shop.TableSaw.Kerf + problem.Shop.NarrowestStrip
                 && IsUsable(pattern, lane, needed, demand.Needs.StripThickness))
             {
-                ByRuns[demand.Index].Add(Option(pattern, new Segment(index, lane, run, -1, demand.Index), needed, demand.Runs.Length));
+                yield return Option(pattern, new Segment(index, lane, run, -1, -1), needed, demand.Runs.Length);
+            }
+        }
+    }
+
+    private IEnumerable<(int Index, OffcutPattern Pattern, int Lane, int Run)> Stretches()
+    {
+        for (var p = 0; p < problem.Patterns.Length; p++)
+        {
+            for (var lane = 0; lane < problem.Patterns[p].Lanes.Length; lane++)
+            {
+                for (var run = 0; run < problem.Patterns[p].Runs.Length; run++)
+                {
+                    yield return (p, problem.Patterns[p], lane, run);
+                }
             }
         }
     }
@@ -77,7 +109,14 @@ internal sealed class SegmentOptions
     {
         var kerf = problem.Shop.TableSaw.Kerf;
         var fit = (pattern.Runs[segment.Run].Length + kerf).CountOf(needed + kerf);
+        var lane = pattern.Lanes[segment.Lane];
         return new SegmentOption(
-            segment, pattern.Offcut.Species, needed, pattern.Lanes[segment.Lane].NetWidth, Math.Min(most, fit), PlacementValues.Wood(problem, segment));
+            segment, pattern.Offcut.Species, needed, lane.NetWidth, Math.Min(most, fit),
+            WoodVolume.CeilingMm3(needed, lane.RoughWidth, pattern.Offcut.Thickness))
+        {
+            Place = problem.PlaceOf(segment),
+            Marks = problem.Lengths.Up(needed) + problem.Lengths.Up(kerf),
+            Width = Grid.Hundredths.Down(lane.NetWidth),
+        };
     }
 }

@@ -20,7 +20,7 @@ public sealed class BruteForceTests
 
     [Fact]
     public void The_solver_finds_what_trying_everything_finds() =>
-        Gen.Select(Gen.Int[0, 3], Gen.Int[20, 30], Gen.Int[13, 20]).Array[6].Select(Gen.Int[1, 2], Gen.Bool).Sample(
+        Gen.Select(Gen.Int[0, 3], Gen.Int[20, 30], Gen.Int[13, 24]).Array[5].Select(Gen.Int[1, 2], Gen.Bool).Sample(
             (sizes, priority, circle) =>
             {
                 var request = Request(sizes, priority, circle);
@@ -40,6 +40,8 @@ public sealed class BruteForceTests
             },
             iter: 12, threads: 1);
 
+    private static readonly int[][] Ways = [[0], [1], [2], [0, 1], [0, 2], [1, 1], [1, 2], [2, 2]];
+
     private static PlanRequest Request((int Wood, int Width, int Thickness)[] sizes, int priority, bool circle) => new()
     {
         Pile = [.. sizes.Select((s, i) => Requests.Offcut($"X{i}", Woods[s.Wood], 12 * 16, s.Width, s.Thickness))],
@@ -57,12 +59,16 @@ public sealed class BruteForceTests
         var needs = new PanelNeeds(part, 2, 1, request.Shop);
         var weights = PriorityWeights.Of(request.Gifts);
         long[] best = [0, 0, 0, 0];
-        for (var code = 0; code < (int)Math.Pow(3, pile.Length); code++)
+        for (var code = 0; code < (int)Math.Pow(Ways.Length, pile.Length); code++)
         {
-            var given = new List<Offcut>[] { [], [], [] };
-            for (int i = 0, rest = code; i < pile.Length; i++, rest /= 3)
+            // Each offcut goes whole to nobody or to one gift, or is sawn into two layers that go to nobody or to one gift each.
+            var given = new List<(Offcut Offcut, int Layers)>[] { [], [], [] };
+            for (int i = 0, rest = code; i < pile.Length; i++, rest /= Ways.Length)
             {
-                given[rest % 3].Add(pile[i]);
+                foreach (var to in Ways[rest % Ways.Length])
+                {
+                    given[to].Add((pile[i], Ways[rest % Ways.Length].Length));
+                }
             }
 
             long made = 0;
@@ -73,7 +79,7 @@ public sealed class BruteForceTests
                 if (Holds(given[gift + 1], needs))
                 {
                     made += weights[request.Gifts[gift].Priority];
-                    wood += given[gift + 1].Sum(o => Cubic(needs.Overlap, o.Width, o.Thickness));
+                    wood += given[gift + 1].Sum(s => Cubic(needs.Overlap, s.Offcut.Width, s.Offcut.Thickness, s.Layers));
                     loads++;
                 }
                 else if (given[gift + 1].Count > 0)
@@ -110,15 +116,15 @@ public sealed class BruteForceTests
         return false;
     }
 
-    private static HashSet<string> Species(List<Offcut> offcuts) => [.. offcuts.Select(o => o.Species)];
+    private static HashSet<string> Species(List<(Offcut Offcut, int Layers)> strips) => [.. strips.Select(s => s.Offcut.Species)];
 
-    private static bool Holds(List<Offcut> strips, PanelNeeds needs)
+    private static bool Holds(List<(Offcut Offcut, int Layers)> strips, PanelNeeds needs)
     {
         var shop = needs.Shop;
         return strips.Count >= 3
-            && Length.Sum(strips.Select(o => StripMilling.Width(o.Width, shop).End)) >= needs.RoughWidth(strips.Count)
-            && strips.All(o => StripMilling.Thickness(o, o.Length, o.Width, shop) is var l && l.End >= needs.StripThickness(l.Spread))
-            && HasOrder([.. strips.Select(o => o.Species)], shop.MinimumContrast, null);
+            && Length.Sum(strips.Select(s => StripMilling.Width(s.Offcut.Width, shop).End)) >= needs.RoughWidth(strips.Count)
+            && strips.All(s => StripMilling.Thickness(s.Offcut, s.Offcut.Length, s.Offcut.Width, s.Layers, shop) is var l && l.End >= needs.StripThickness(l.Spread))
+            && HasOrder([.. strips.Select(s => s.Offcut.Species)], shop.MinimumContrast, null);
     }
 
     private static bool HasOrder(ImmutableList<string> left, double contrast, string? last) =>
@@ -126,6 +132,6 @@ public sealed class BruteForceTests
             (last is null || (last != next && ColourDifference.Ciede2000(SpeciesTable.Get(last).Colour, SpeciesTable.Get(next).Colour) >= contrast))
             && HasOrder(left.Remove(next), contrast, next));
 
-    private static long Cubic(Length length, Length width, Length thickness) =>
-        (long)Math.Ceiling((decimal)length.Picometres / 1_000_000_000 * width.Picometres / 1_000_000_000 * thickness.Picometres / 1_000_000_000);
+    private static long Cubic(Length length, Length width, Length thickness, int layers) =>
+        (long)Math.Ceiling((decimal)length.Picometres / 1_000_000_000 * width.Picometres / 1_000_000_000 * thickness.Picometres / 1_000_000_000 / layers);
 }

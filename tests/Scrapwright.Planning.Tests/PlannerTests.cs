@@ -130,19 +130,35 @@ public sealed class PlannerTests
     [Fact]
     public async Task Thick_stock_is_resawn_and_ordinary_stock_is_not()
     {
-        static PlanRequest Of(int sixteenths) => Requests.FourSquares with
-        {
-            Pile = [.. "WMW".Select((c, i) => Requests.Offcut($"{c}{i}", c == 'W' ? "black-walnut" : "sugar-maple", 18 * 16, 28, sixteenths))],
-        };
+        var thick = await Requests.PlanOf(ThreeStrips(length: 11, sixteenths: 20));
+        var thin = await Requests.PlanOf(ThreeStrips(length: 18, sixteenths: 14));
 
-        var thick = await Requests.PlanOf(Of(20));
-        var thin = await Requests.PlanOf(Of(14));
-
+        // Too short for four blanks in a row: one panel of two layers, one load of clamps instead of two.
         Assert.Equal(2, thick.GlueUps[0].Layers);
         Assert.Contains(thick.Steps, s => s.Operation == Operation.Resaw);
         Assert.Equal(1, thin.GlueUps[0].Layers);
-        Assert.DoesNotContain(thin.Steps, s => s.Operation == Operation.Resaw);
+        Assert.DoesNotContain(thin.Steps, s => s.Operation is Operation.Resaw or Operation.ResawStrips);
     }
+
+    [Fact]
+    public async Task A_thick_offcut_is_resawn_before_gluing_when_two_strips_come_of_it()
+    {
+        var three = ThreeStrips(length: 18, sixteenths: 14);
+        var request = three with { Pile = [three.Pile[0] with { Thickness = Length.FromInches(22, 16) }, three.Pile[1]] };
+
+        var plan = await Requests.PlanOf(request);
+
+        Assert.Single(plan.Made);
+        Assert.Equal([2, 1, 2], plan.GlueUps[0].Strips.Select(s => s.Layers));
+        Assert.Equal(2, plan.GlueUps[0].Strips.Count(s => s.Offcut == "W0"));
+        Assert.Contains(plan.Steps, s => s.Operation == Operation.CleanSawnFaces);
+        Assert.Empty(PlanAudit.Check(plan));
+    }
+
+    private static PlanRequest ThreeStrips(int length, int sixteenths) => Requests.FourSquares with
+    {
+        Pile = [.. "WMW".Select((c, i) => Requests.Offcut($"{c}{i}", c == 'W' ? "black-walnut" : "sugar-maple", length * 16, 28, sixteenths))],
+    };
 
     [Fact]
     public async Task A_cupped_board_is_ripped_before_it_is_flattened_when_that_saves_it()

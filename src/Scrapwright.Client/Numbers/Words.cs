@@ -28,6 +28,8 @@ public static class Words
         Operation.FacePlane => "Plane the other face parallel",
         Operation.EdgeJoint => "Joint the edges",
         Operation.Rip => "Rip into strips",
+        Operation.ResawStrips => "Resaw thick strips",
+        Operation.CleanSawnFaces => "Plane sawn faces clean",
         Operation.CrosscutStrips => "Crosscut strips to length",
         Operation.PlaneToThickness => "Plane to one thickness",
         Operation.GlueUp => "Glue up",

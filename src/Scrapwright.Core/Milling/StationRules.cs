@@ -25,7 +25,7 @@ public static class StationRules
             Operation.EdgeJoint => First(
                 Least(length, shop.Jointer.MinimumLength, Workaround.HandTool, "shortest piece at the jointer"),
                 Least(width, shop.Jointer.MinimumWidth, Workaround.HandTool, "narrowest piece at the jointer")),
-            Operation.FacePlane or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.PlanePanel => First(
+            Operation.FacePlane or Operation.CleanSawnFaces or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.PlanePanel => First(
                 Most(thickness, shop.Planer.MaximumThickness, Workaround.None, "thickest piece at the planer"),
                 Most(width, shop.Planer.MaximumWidth, Workaround.HandTool, "widest piece at the planer"),
                 Least(length, shop.Planer.MinimumLength, Workaround.CarrierSled, "shortest piece at the planer"),
@@ -38,7 +38,7 @@ public static class StationRules
                 Most(width, shop.TableSaw.MaximumCrosscut, Workaround.HandTool, "widest crosscut on the sled"),
                 Most(thickness, shop.TableSaw.MaximumDepth, Workaround.HandTool, "deepest cut at the table saw")),
             Operation.RoughRip => Least(length, shop.Bandsaw.MinimumLength, Workaround.HandTool, "shortest piece at the bandsaw"),
-            Operation.Resaw => First(
+            Operation.Resaw or Operation.ResawStrips => First(
                 Most(width, shop.Bandsaw.ResawHeight, Workaround.None, "highest resaw at the bandsaw"),
                 Least(length, shop.Bandsaw.MinimumLength, Workaround.CarrierSled, "shortest piece at the bandsaw")),
             _ => null,

@@ -31,6 +31,27 @@ public static class StripMilling
         return builder.Build();
     }
 
+    /// <summary>Thickness ladder of one layer when the milled piece is sawn into layers and their sawn faces are planed clean; the same as without for one layer.</summary>
+    /// <param name="offcut">The single offcut.</param>
+    /// <param name="length">Length of the piece when its faces are worked; at most the offcut's.</param>
+    /// <param name="width">Width of the piece when its faces are worked; at most the offcut's.</param>
+    /// <param name="layers">How many layers; at least 1.</param>
+    /// <param name="shop">The shop's allowances.</param>
+    public static Ladder Thickness(Offcut offcut, Length length, Length width, int layers, Shop shop)
+    {
+        var whole = Thickness(offcut, length, width, shop);
+        if (layers == 1)
+        {
+            return whole;
+        }
+
+        var layer = new LadderBuilder(whole.End, whole.Spread)
+            .SawIntoLayers(Operation.ResawStrips, layers, shop.Bandsaw.Kerf)
+            .Take(Operation.CleanSawnFaces, shop.Allowances.ResawCleanUp)
+            .Build();
+        return new Ladder(whole.Start, [.. whole.Rungs, .. layer.Rungs]);
+    }
+
     /// <summary>Width ladder of a strip of the given rough width: both edges jointed.</summary>
     /// <param name="roughWidth">Width before its edges are worked.</param>
     /// <param name="shop">The shop's allowances.</param>

@@ -11,4 +11,8 @@ namespace Scrapwright.Core.Plans;
 /// <param name="Width">Net width expected after both edges are jointed.</param>
 /// <param name="Length">Length when the parts are crosscut from it.</param>
 /// <param name="Thickness">Thickness expected after milling, before it is planed to the parts' thickness.</param>
-public sealed record BoardRun(string Gift, string Run, string Piece, string Offcut, Length RoughWidth, Length Width, Length Length, Length Thickness);
+public sealed record BoardRun(string Gift, string Run, string Piece, string Offcut, Length RoughWidth, Length Width, Length Length, Length Thickness)
+{
+    /// <summary>Into how many layers its wood was sawn; 1 for none. It uses up that share of the offcut's thickness.</summary>
+    public int Layers { get; init; } = 1;
+}

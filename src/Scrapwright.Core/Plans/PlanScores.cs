@@ -57,7 +57,7 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
             if (ProductOf(designs, glueUp.Gift)?.Parts.FirstOrDefault(p => p.Key == glueUp.Part) is { } part)
             {
                 var length = Run(Enumerable.Repeat(part.Length, glueUp.Blanks), request);
-                wood += glueUp.Strips.Sum(s => Cut(length, s.RoughWidth, s.Offcut));
+                wood += glueUp.Strips.Sum(s => Cut(length, s.RoughWidth, s.Layers, s.Offcut));
             }
         }
 
@@ -67,13 +67,13 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
             if (product?.Runs.FirstOrDefault(r => r.Mark == board.Run) is { } run)
             {
                 var lengths = run.Members.Select(m => product.Parts.FirstOrDefault(p => p.Key == m.Part)?.Length ?? default);
-                wood += Cut(Run(lengths, request), board.RoughWidth, board.Offcut);
+                wood += Cut(Run(lengths, request), board.RoughWidth, board.Layers, board.Offcut);
             }
         }
 
         return new PlanScores(request.Gifts.Where(g => labels.Contains(g.Label)).Sum(g => weights[g.Priority]), looks.Points(), wood, glueUps.Length);
 
-        long Cut(Length length, Length width, string offcut)
+        long Cut(Length length, Length width, int layers, string offcut)
         {
             if (!offcuts.TryGetValue(offcut, out var found))
             {
@@ -81,7 +81,8 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
             }
 
             var volume = (BigInteger)length.Picometres * width.Picometres * found.Thickness.Picometres;
-            return (long)((volume + CubicMillimetre - 1) / CubicMillimetre);
+            var share = CubicMillimetre * Math.Max(1, layers);
+            return (long)((volume + share - 1) / share);
         }
     }
 

@@ -9,4 +9,8 @@ namespace Scrapwright.Core.Plans;
 /// <param name="Width">Net width expected when glued.</param>
 /// <param name="Length">Length when glued.</param>
 /// <param name="Thickness">Thickness expected after milling, before the glue-up's strips are planed alike.</param>
-public sealed record Strip(string Piece, string Offcut, Length RoughWidth, Length Width, Length Length, Length Thickness);
+public sealed record Strip(string Piece, string Offcut, Length RoughWidth, Length Width, Length Length, Length Thickness)
+{
+    /// <summary>Into how many layers its wood was sawn before gluing; 1 for none. It uses up that share of the offcut's thickness.</summary>
+    public int Layers { get; init; } = 1;
+}

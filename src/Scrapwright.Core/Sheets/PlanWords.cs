@@ -31,6 +31,8 @@ public static class PlanWords
         Operation.FacePlane => "Plane the other face",
         Operation.EdgeJoint => "Joint edges",
         Operation.Rip => "Rip strips",
+        Operation.ResawStrips => "Resaw thick strips",
+        Operation.CleanSawnFaces => "Plane sawn faces clean",
         Operation.CrosscutStrips => "Crosscut strips",
         Operation.PlaneToThickness => "Plane strips alike",
         Operation.GlueUp => "Glue up",

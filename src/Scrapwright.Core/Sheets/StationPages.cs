@@ -137,8 +137,8 @@ internal static class StationPages
 
     internal static string SettingWord(Operation operation) => operation switch
     {
-        Operation.FacePlane or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.PlanePanel or Operation.Sand => "planer to",
-        Operation.Rip or Operation.RoughRip or Operation.TrimWidth or Operation.Resaw => "fence at",
+        Operation.FacePlane or Operation.CleanSawnFaces or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.PlanePanel or Operation.Sand => "planer to",
+        Operation.Rip or Operation.RoughRip or Operation.TrimWidth or Operation.Resaw or Operation.ResawStrips => "fence at",
         Operation.RoughCrosscut or Operation.CrosscutStrips or Operation.CrosscutBlanks or Operation.CutRods => "stop at",
         Operation.Drill => "bit",
         _ => "set",

@@ -75,7 +75,7 @@ internal static class WorkTable
 
     private static Length? SizeOf(Operation operation, Piece piece) => operation switch
     {
-        Operation.FaceJoint or Operation.FacePlane or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.Resaw
+        Operation.FaceJoint or Operation.FacePlane or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.Resaw or Operation.ResawStrips or Operation.CleanSawnFaces
             or Operation.PlanePanel or Operation.Sand => piece.Thickness,
         Operation.EdgeJoint or Operation.Rip or Operation.RoughRip or Operation.TrimWidth => piece.Width,
         Operation.RoughCrosscut or Operation.CrosscutStrips or Operation.CrosscutBlanks or Operation.CutRods => piece.Length,

@@ -21,6 +21,12 @@ public enum Operation
     /// <summary>Cut along the grain into milled strips.</summary>
     Rip,
 
+    /// <summary>Saw a thick milled strip into thinner ones before it is glued.</summary>
+    ResawStrips,
+
+    /// <summary>Plane the sawn faces of resawn strips clean.</summary>
+    CleanSawnFaces,
+
     /// <summary>Cut milled strips to the length their glue-up or part needs.</summary>
     CrosscutStrips,
 

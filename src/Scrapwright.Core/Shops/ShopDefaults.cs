@@ -36,6 +36,8 @@ internal static class ShopDefaults
         new(Operation.FacePlane, 5, 2),
         new(Operation.EdgeJoint, 5, 2),
         new(Operation.Rip, 5, 2),
+        new(Operation.ResawStrips, 10, 4),
+        new(Operation.CleanSawnFaces, 5, 2),
         new(Operation.CrosscutStrips, 5, 1),
         new(Operation.PlaneToThickness, 5, 2),
         new(Operation.GlueUp, 10, 15, 60),

@@ -131,7 +131,7 @@ internal sealed class Bench(Shop shop)
         return panel;
     }
 
-    /// <summary>Saws a panel into layers of equal thickness; what does not divide stays in the last.</summary>
+    /// <summary>Saws a panel or a thick strip into layers of equal thickness; what does not divide stays in the last.</summary>
     internal ImmutableArray<Piece> Resaw(Stage stage, Piece panel, int layers)
     {
         var kerf = shop.Bandsaw.Kerf;

@@ -26,7 +26,7 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
         }
 
         var strips = ImmutableArray.CreateBuilder<PlacedStrip>();
-        foreach (var (lane, index) in Lanes(pattern, piece, segments).Select((l, i) => (l, i)))
+        foreach (var (index, lane) in Lanes(pattern, piece, segments))
         {
             ImmutableArray<Segment> mine = [.. segments.Where(s => s.Lane == index)];
             if (mine.IsEmpty)
@@ -47,26 +47,45 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
     internal static Piece WholePiece(Core.Pile.Offcut offcut) =>
         new(offcut.Label, offcut.Length, offcut.Width, offcut.Thickness, [new Lane(offcut.Label, offcut.Width)]);
 
-    /// <summary>The lanes of the offcut, milled where they are used.</summary>
-    private IEnumerable<Piece> Lanes(OffcutPattern pattern, Piece piece, ImmutableArray<Segment> segments)
+    /// <summary>The lanes of the offcut, milled where they are used, by number; a strip of which no layer is used stays whole and stands for the first of its lanes.</summary>
+    private IEnumerable<(int Lane, Piece Piece)> Lanes(OffcutPattern pattern, Piece piece, ImmutableArray<Segment> segments)
+    {
+        var strips = Strips(pattern, piece, [.. segments.Select(s => s.Lane / pattern.Layers).Distinct()]);
+        return strips.SelectMany((strip, i) => Layers(pattern, strip, i * pattern.Layers, [.. segments.Select(s => s.Lane)]));
+    }
+
+    private IEnumerable<(int Lane, Piece Piece)> Layers(OffcutPattern pattern, Piece strip, int first, HashSet<int> used)
+    {
+        if (pattern.Layers == 1 || !Enumerable.Range(first, pattern.Layers).Any(used.Contains))
+        {
+            return [(first, strip)];
+        }
+
+        var layers = bench.Resaw(new Stage(Operation.ResawStrips), strip, pattern.Layers);
+        return layers.Select((layer, i) => (first + i, used.Contains(first + i)
+            ? bench.TakeThickness(new Stage(Operation.CleanSawnFaces), layer, shop.Allowances.ResawCleanUp.Mean)
+            : layer));
+    }
+
+    /// <summary>The strips the offcut is ripped into, milled where they are used.</summary>
+    private ImmutableArray<Piece> Strips(OffcutPattern pattern, Piece piece, HashSet<int> used)
     {
         var edge = shop.Allowances.EdgeJoint.Mean;
-        if (pattern.Lanes.Length == 1)
+        if (pattern.Rips == 1)
         {
             return [TakeEdges(Faces(pattern, piece))];
         }
 
-        var widths = pattern.Lanes.Select(l => l.RoughWidth).ToImmutableArray();
-        var isUsed = widths.Select((_, i) => segments.Any(s => s.Lane == i)).ToList();
+        var widths = pattern.Lanes.Where((_, i) => i % pattern.Layers == 0).Select(l => l.RoughWidth).ToImmutableArray();
         if (pattern.Route == Route.RipFirst)
         {
             var rough = bench.Rip(new Stage(Operation.RoughRip), piece, widths, shop.Bandsaw.Kerf);
-            return [.. rough.Select((l, i) => isUsed[i] ? TakeEdges(Faces(pattern, l)) : l)];
+            return [.. rough.Select((l, i) => used.Contains(i) ? TakeEdges(Faces(pattern, l)) : l)];
         }
 
         var milled = bench.TakeEdges(FirstEdges, Faces(pattern, piece), edge);
         var ripped = bench.Rip(new Stage(Operation.Rip), milled, widths.SetItem(0, widths[0] - edge), shop.TableSaw.Kerf);
-        return [.. ripped.Select((l, i) => isUsed[i] ? bench.TakeEdges(SawnEdges, l, i == 0 ? edge : edge * 2) : l)];
+        return [.. ripped.Select((l, i) => used.Contains(i) ? bench.TakeEdges(SawnEdges, l, i == 0 ? edge : edge * 2) : l)];
     }
 
     private Piece TakeEdges(Piece piece) => bench.TakeEdges(FirstEdges, piece, shop.Allowances.EdgeJoint.Mean * 2);
@@ -101,7 +120,7 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
         {
             if (outputs[i].Segment is { } segment)
             {
-                var width = laneIndex == 0 && pattern.Lanes.Length == 1 ? pattern.Offcut.Width : pattern.Lanes[laneIndex].RoughWidth;
+                var width = pattern.Rips == 1 ? pattern.Offcut.Width : pattern.Lanes[laneIndex].RoughWidth;
                 strips.Add(Placed(pattern, segment, mill(cut[i]), cut[i].Length, width));
             }
             else
@@ -129,6 +148,6 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
             Route.RipFirst => (pattern.Offcut.Length, pattern.Lanes[segment.Lane].RoughWidth),
             _ => (length, width),
         };
-        return new PlacedStrip(segment, pattern, piece, StripMilling.Thickness(pattern.Offcut, atLength, atWidth, shop).Spread);
+        return new PlacedStrip(segment, pattern, piece, StripMilling.Thickness(pattern.Offcut, atLength, atWidth, pattern.Layers, shop).Spread);
     }
 }

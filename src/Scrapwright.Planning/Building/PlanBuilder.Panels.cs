@@ -107,7 +107,7 @@ internal sealed partial class PlanBuilder
             Layers = needs.Layers,
             Strips =
             [
-                .. strips.Select(s => new Strip(s.Piece.Id, s.Pattern.Offcut.Label, s.Lane.RoughWidth, s.Piece.Width, s.Piece.Length, s.Piece.Thickness)),
+                .. strips.Select(s => new Strip(s.Piece.Id, s.Pattern.Offcut.Label, s.Lane.RoughWidth, s.Piece.Width, s.Piece.Length, s.Piece.Thickness) { Layers = s.Pattern.Layers }),
             ],
             Overlap = glued.Length,
             RoughWidth = glued.Width,
@@ -148,7 +148,8 @@ internal sealed partial class PlanBuilder
     {
         boards.Add(new BoardRun(
             gift.Gift.Label, needs.Run.Mark, strip.Piece.Id, strip.Pattern.Offcut.Label,
-            strip.Lane.RoughWidth, strip.Piece.Width, strip.Piece.Length, strip.Piece.Thickness));
+            strip.Lane.RoughWidth, strip.Piece.Width, strip.Piece.Length, strip.Piece.Thickness)
+        { Layers = strip.Pattern.Layers });
         var planed = bench.TakeThickness(new Stage(Operation.PlaneToThickness), strip.Piece, strip.Piece.Thickness - needs.PlanedThickness);
         var trimmed = bench.TrimWidth(new Stage(Operation.TrimWidth), planed, needs.PartWidth);
         var marks = needs.Run.Members;

@@ -19,6 +19,8 @@ internal sealed partial class PlanBuilder
         AddStep(new Stage(Operation.EdgeJoint), Station.Jointer);
         AddStep(new Stage(Operation.Rip), Station.TableSaw);
         AddStep(new Stage(Operation.EdgeJoint, 1), Station.Jointer);
+        AddStep(new Stage(Operation.ResawStrips), Station.Bandsaw);
+        AddStep(new Stage(Operation.CleanSawnFaces), Station.Planer);
         AddStep(new Stage(Operation.CrosscutStrips), Station.TableSaw);
         AddStep(new Stage(Operation.PlaneToThickness), Station.Planer);
         foreach (var glueUp in glueUps)

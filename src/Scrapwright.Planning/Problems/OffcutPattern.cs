@@ -10,15 +10,21 @@ namespace Scrapwright.Planning.Problems;
 /// <param name="Offcut">The single offcut.</param>
 /// <param name="OffcutIndex">Its place in the problem.</param>
 /// <param name="Route">Order of work.</param>
-/// <param name="Lanes">Strips across its width, lower edge first.</param>
+/// <param name="Lanes">Strips across its width, lower edge first; of a strip that is sawn into layers each layer is one.</param>
 /// <param name="Runs">Its clear stretches.</param>
 internal sealed record OffcutPattern(Offcut Offcut, int OffcutIndex, Route Route, ImmutableArray<PatternLane> Lanes, ImmutableArray<ClearRun> Runs)
 {
+    /// <summary>Into how many layers each ripped strip is sawn before it is glued; 1 for none. The layers of one strip are lanes that follow each other.</summary>
+    internal int Layers { get; init; } = 1;
+
+    /// <summary>How many strips it is ripped into.</summary>
+    internal int Rips => Lanes.Length / Layers;
+
     /// <summary>Thickness ladder of a strip of the lane that is used over the given length.</summary>
     internal Ladder Thickness(int lane, Length needed, Shop shop) => Route switch
     {
-        Route.MillWhole => StripMilling.Thickness(Offcut, Offcut.Length, Offcut.Width, shop),
-        Route.RipFirst => StripMilling.Thickness(Offcut, Offcut.Length, Lanes[lane].RoughWidth, shop),
+        Route.MillWhole => StripMilling.Thickness(Offcut, Offcut.Length, Offcut.Width, Layers, shop),
+        Route.RipFirst => StripMilling.Thickness(Offcut, Offcut.Length, Lanes[lane].RoughWidth, Layers, shop),
         _ => StripMilling.Thickness(Offcut, Length.Min(Offcut.Length, needed + shop.TableSaw.Kerf), Offcut.Width, shop),
     };
 }

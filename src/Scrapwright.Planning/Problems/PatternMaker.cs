@@ -9,8 +9,13 @@ namespace Scrapwright.Planning.Problems;
 /// <summary>The ways to mill and rip one offcut that are worth a thought.</summary>
 internal static class PatternMaker
 {
-    /// <summary>Whole; in halves and thirds; and with one or two strips of each width that solid parts want, the rest beside it.</summary>
-    internal static IEnumerable<OffcutPattern> For(Offcut offcut, int index, ImmutableArray<Length> solidWidths, Shop shop)
+    private const int MostLayers = 3;
+
+    /// <summary>
+    /// Whole; in halves and thirds; and with one or two strips of each width that solid parts want, the rest beside it.
+    /// Each of these also sawn into layers, where a layer is as thick as the thinnest strip that anything needs.
+    /// </summary>
+    internal static IEnumerable<OffcutPattern> For(Offcut offcut, int index, ImmutableArray<Length> solidWidths, Length thinnest, Shop shop)
     {
         var runs = ClearRuns.Of(offcut, shop.TableSaw.Kerf);
         if (runs.IsEmpty)
@@ -23,6 +28,10 @@ internal static class PatternMaker
             if (IsAllowed(offcut, route, lanes, shop))
             {
                 yield return new OffcutPattern(offcut, index, route, lanes, runs);
+                for (var layers = 2; layers <= MostLayers && IsResawAllowed(offcut, route, lanes, layers, thinnest, shop); layers++)
+                {
+                    yield return new OffcutPattern(offcut, index, route, [.. lanes.SelectMany(l => Enumerable.Repeat(l, layers))], runs) { Layers = layers };
+                }
             }
         }
     }
@@ -87,6 +96,20 @@ internal static class PatternMaker
         var ladder = StripMilling.Thickness(offcut, offcut.Length, width, shop);
         return ladder.End > Length.Zero && StripRules.Allow(offcut, offcut.Length, width, ladder.End, shop)
             && (lanes.Length == 1 || IsRipAllowed(offcut, route, lanes, ladder.End, shop));
+    }
+
+    private static bool IsResawAllowed(Offcut offcut, Route route, ImmutableArray<PatternLane> lanes, int layers, Length thinnest, Shop shop)
+    {
+        if (route == Route.CrosscutFirst)
+        {
+            return false;
+        }
+
+        var width = lanes.Max(l => l.NetWidth);
+        var layer = StripMilling.Thickness(offcut, offcut.Length, route == Route.RipFirst ? lanes.Max(l => l.RoughWidth) : offcut.Width, layers, shop).End;
+        return layer >= thinnest
+            && StationRules.Rule(Operation.ResawStrips, offcut.Length, width, layer, shop) is not StationRuling.Refused
+            && StationRules.Rule(Operation.CleanSawnFaces, offcut.Length, width, layer, shop) is not StationRuling.Refused;
     }
 
     private static bool IsRipAllowed(Offcut offcut, Route route, ImmutableArray<PatternLane> lanes, Length milled, Shop shop)

@@ -42,6 +42,7 @@ internal static class ProblemMaker
         }
 
         var offcuts = request.Pile.SelectMany(o => o.Pieces()).ToImmutableArray();
+        var thinnest = panels.Select(p => p.Needs.StripThickness(Length.Zero)).Concat(runs.Select(r => r.Needs.StripThickness(Length.Zero))).DefaultIfEmpty(Length.Zero).Min();
         ImmutableArray<Length> solidWidths = [.. runs.Select(r => r.Needs.RoughWidth).Distinct().Order()];
         return new Problem
         {
@@ -49,7 +50,7 @@ internal static class ProblemMaker
             Designs = designs,
             Gifts = gifts.ToImmutable(),
             Offcuts = offcuts,
-            Patterns = [.. offcuts.SelectMany((o, i) => PatternMaker.For(o, i, solidWidths, request.Shop))],
+            Patterns = [.. offcuts.SelectMany((o, i) => PatternMaker.For(o, i, solidWidths, thinnest, request.Shop))],
             Panels = panels.ToImmutable(),
             Runs = runs.ToImmutable(),
         };

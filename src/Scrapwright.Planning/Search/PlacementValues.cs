@@ -28,7 +28,7 @@ internal static class PlacementValues
     {
         var pattern = problem.Patterns[segment.Pattern];
         var needed = segment.Panel >= 0 ? problem.Panels[segment.Panel].Needs.Overlap : problem.Runs[segment.Solid].Needs.Length;
-        return WoodVolume.CeilingMm3(needed, pattern.Lanes[segment.Lane].RoughWidth, pattern.Offcut.Thickness);
+        return WoodVolume.CeilingMm3(needed, pattern.Lanes[segment.Lane].RoughWidth, pattern.Offcut.Thickness, pattern.Layers);
     }
 
     /// <summary>Points for looks that each gift lacks: what to plan anew when looks shall get better.</summary>

@@ -112,7 +112,7 @@ internal sealed class SegmentOptions
         var lane = pattern.Lanes[segment.Lane];
         return new SegmentOption(
             segment, pattern.Offcut.Species, needed, lane.NetWidth, Math.Min(most, fit),
-            WoodVolume.CeilingMm3(needed, lane.RoughWidth, pattern.Offcut.Thickness))
+            WoodVolume.CeilingMm3(needed, lane.RoughWidth, pattern.Offcut.Thickness, pattern.Layers))
         {
             Place = problem.PlaceOf(segment),
             Marks = problem.Lengths.Up(needed) + problem.Lengths.Up(kerf),

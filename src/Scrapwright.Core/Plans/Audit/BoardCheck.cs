@@ -16,6 +16,7 @@ internal sealed class BoardCheck(Facts facts, Findings findings)
         var thickness = strip.BeforePlaning ?? strip.Piece.Thickness;
         findings.Equal(where + " width", board.Width, width);
         findings.Equal(where + " rough width", board.RoughWidth, width + (shop.Allowances.EdgeJoint.Mean * 2));
+        findings.Equal(where + " layers", board.Layers, strip.Layers);
         findings.Equal(where + " length", board.Length, strip.Piece.Length);
         findings.Equal(where + " thickness", board.Thickness, thickness);
         findings.Require(!WoodFlaws.Touch(strip, facts), where, "a defect", "sound wood");
@@ -34,7 +35,7 @@ internal sealed class BoardCheck(Facts facts, Findings findings)
         findings.Require(board.Length >= needed, where + " length", board.Length, $"at least {needed}");
 
         var asked = (shop.ConfidencePercent / 100.0) - 1e-6;
-        var spread = facts.OffcutByLabel.TryGetValue(board.Offcut, out var offcut) ? PanelLadders.FaceSpread(offcut, shop) : Length.Zero;
+        var spread = facts.OffcutByLabel.TryGetValue(board.Offcut, out var offcut) ? PanelLadders.FaceSpread(offcut, strip.Layers, shop) : Length.Zero;
         var holdsThickness = Chance.OfAtLeast(thickness, spread, planed);
         var holdsWidth = Chance.OfAtLeast(width, PanelLadders.EdgeSpread(shop), part.Width);
         findings.Require(holdsThickness >= asked, where + " chance of thickness", holdsThickness, $"at least {asked}");

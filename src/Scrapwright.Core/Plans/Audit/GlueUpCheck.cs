@@ -53,6 +53,7 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
             findings.Equal(at + " offcut", listed.Offcut, live.Piece.Lanes.IsEmpty ? "" : live.Piece.Lanes[0].Offcut);
             findings.Equal(at + " width", listed.Width, live.Piece.Width);
             findings.Equal(at + " rough width", listed.RoughWidth, live.Piece.Width + edges);
+            findings.Equal(at + " layers", listed.Layers, live.Layers);
             findings.Equal(at + " length", listed.Length, live.Piece.Length);
             findings.Equal(at + " thickness", listed.Thickness, live.BeforePlaning ?? live.Piece.Thickness);
             findings.Require(listed.Width >= facts.Shop.NarrowestStrip, at + " width", listed.Width, $"at least {facts.Shop.NarrowestStrip}");
@@ -121,7 +122,7 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
 
     private Length SpreadOf(LivePiece strip) =>
         strip.Piece.Lanes is [var lane] && facts.OffcutByLabel.TryGetValue(lane.Offcut, out var offcut)
-            ? PanelLadders.FaceSpread(offcut, facts.Shop) : Length.Zero;
+            ? PanelLadders.FaceSpread(offcut, strip.Layers, facts.Shop) : Length.Zero;
 
     private void CheckLadder(string where, Ladder found, Length start, List<Rung> rungs)
     {

@@ -38,6 +38,12 @@ internal sealed class LivePiece(Piece piece, int born)
     /// <summary>The glue-up it comes from.</summary>
     public GlueUp? Panel { get; set; }
 
+    /// <summary>Into how many layers it was sawn before it was glued; 1 for none.</summary>
+    public int Layers { get; set; } = 1;
+
+    /// <summary>Whether the faces sawn when it was resawn were planed clean.</summary>
+    public bool Cleaned { get; set; }
+
     /// <summary>Whether its panel was flattened.</summary>
     public bool Flattened { get; set; }
 
@@ -67,6 +73,8 @@ internal sealed class LivePiece(Piece piece, int born)
         UpperEdge = UpperEdge,
         BeforePlaning = BeforePlaning,
         BeforeTrim = BeforeTrim,
+        Layers = Layers,
+        Cleaned = Cleaned,
         Panel = Panel,
         Flattened = Flattened,
         Resawn = Resawn,

@@ -12,8 +12,8 @@ namespace Scrapwright.Core.Plans.Audit;
 /// </summary>
 internal static class PanelLadders
 {
-    /// <summary>One standard deviation of an offcut's thickness once its faces are flat.</summary>
-    public static Length FaceSpread(Offcut offcut, Shop shop)
+    /// <summary>One standard deviation of an offcut's thickness once its faces are flat and, when it was sawn into layers, the sawn ones clean.</summary>
+    public static Length FaceSpread(Offcut offcut, int layers, Shop shop)
     {
         var warped = !offcut.Cup.IsZero || !offcut.Bow.IsZero || !offcut.Twist.IsZero;
         double variance = 0;
@@ -27,7 +27,7 @@ internal static class PanelLadders
             variance += Square(shop.Allowances.FacePlane.Spread);
         }
 
-        return Root(variance);
+        return layers > 1 ? Root(Square(Root(variance)) + Square(shop.Allowances.ResawCleanUp.Spread)) : Root(variance);
     }
 
     /// <summary>One standard deviation of the width of a strip with both edges jointed.</summary>

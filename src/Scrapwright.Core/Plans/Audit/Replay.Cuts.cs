@@ -142,13 +142,29 @@ internal sealed partial class Replay
 
     private void Resaw(Work work, LivePiece piece, string where)
     {
+        findings.Require(piece is { Panel: not null, Flattened: true, Resawn: false, Planed: false }, where, $"{piece.Piece.Id} is no flattened panel", "a panel, flattened, in one piece");
+        findings.Equal(where + " layers", work.Out.Length, piece.Panel?.Layers ?? 1);
+        SawIntoLayers(Operation.Resaw, work, piece, where, child => child.Resawn = true);
+    }
+
+    private void ResawStrip(Work work, LivePiece piece, string where)
+    {
+        findings.Require(work.Out.Length > 1, where, "one layer", "two or more");
+        if (OffcutOf(piece, where, out var offcut))
+        {
+            findings.Require(IsMilled(piece, offcut) && piece.Layers == 1, where, $"{piece.Piece.Id} is not milled on faces and edges, or resawn before", "a milled strip, once");
+        }
+
+        SawIntoLayers(Operation.ResawStrips, work, piece, where, child => child.Layers = work.Out.Length);
+    }
+
+    private void SawIntoLayers(Operation operation, Work work, LivePiece piece, string where, Action<LivePiece> mark)
+    {
         CheckSum(work, piece.Piece.Thickness, p => p.Thickness, Shop.Bandsaw.Kerf, where);
         findings.Equal(where + " taken", work.Taken, Length.Zero);
         findings.Equal(where + " taken first", work.TakenFirst, Length.Zero);
         findings.Equal(where + " setting", work.Setting, work.Out[0].Thickness);
-        CheckWay(Operation.Resaw, work, piece.Piece.Length, piece.Piece.Width, piece.Piece.Thickness, where);
-        findings.Require(piece is { Panel: not null, Flattened: true, Resawn: false, Planed: false }, where, $"{piece.Piece.Id} is no flattened panel", "a panel, flattened, in one piece");
-        findings.Equal(where + " layers", work.Out.Length, piece.Panel?.Layers ?? 1);
+        CheckWay(operation, work, piece.Piece.Length, piece.Piece.Width, piece.Piece.Thickness, where);
         var share = (piece.Piece.Thickness - (Shop.Bandsaw.Kerf * (work.Out.Length - 1))).Divide(work.Out.Length, Rounding.Down);
         var children = new List<LivePiece>();
         foreach (var layer in work.Out)
@@ -156,11 +172,11 @@ internal sealed partial class Replay
             CheckPiece(where, layer, piece.Piece with { Id = layer.Id, Thickness = layer.Thickness });
             findings.Require(layer.Thickness >= share, $"{where} piece {layer.Id} thickness", layer.Thickness, $"at least {share}");
             var child = piece.Child(layer, Stock.NextBorn());
-            child.Resawn = true;
+            mark(child);
             children.Add(child);
         }
 
-        Stock.Replace(where, [piece], children, Operation.Resaw);
+        Stock.Replace(where, [piece], children, operation);
     }
 
     /// <summary>The size cut is what is taken, the kerfs and the outputs.</summary>

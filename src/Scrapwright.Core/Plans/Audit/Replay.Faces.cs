@@ -15,6 +15,7 @@ internal sealed partial class Replay
             Operation.FaceJoint => FaceJoint(work, piece, where),
             Operation.FacePlane => FacePlane(work, piece, where),
             Operation.EdgeJoint => EdgeJoint(work, piece, where),
+            Operation.CleanSawnFaces => CleanSawnFaces(piece, where),
             Operation.PlaneToThickness => PlaneToThickness(piece, where),
             Operation.FlattenPanel => FlattenPanel(piece, where),
             Operation.PlanePanel => PlanePanel(piece, where),
@@ -94,6 +95,13 @@ internal sealed partial class Replay
         return piece.Piece with { Width = width, Lanes = [new Lane(offcut.Label, width)] };
     }
 
+    private Piece CleanSawnFaces(LivePiece piece, string where)
+    {
+        findings.Require(piece is { Layers: > 1, Cleaned: false }, where, $"{piece.Piece.Id} is not resawn, or clean already", "a resawn strip, once");
+        piece.Cleaned = true;
+        return piece.Piece with { Thickness = piece.Piece.Thickness - Shop.Allowances.ResawCleanUp.Mean };
+    }
+
     private Piece? PlaneToThickness(LivePiece piece, string where)
     {
         Length target;
@@ -126,5 +134,5 @@ internal sealed partial class Replay
     private static bool FacesDone(LivePiece piece, Offcut offcut) =>
         (piece.FaceJointed || !MustBeJointed(offcut)) && (piece.FacePlaned || !MustBePlaned(offcut));
 
-    private static bool IsMilled(LivePiece piece, Offcut offcut) => FacesDone(piece, offcut) && piece.LowerEdge && piece.UpperEdge;
+    private static bool IsMilled(LivePiece piece, Offcut offcut) => FacesDone(piece, offcut) && piece.LowerEdge && piece.UpperEdge && (piece.Layers == 1 || piece.Cleaned);
 }

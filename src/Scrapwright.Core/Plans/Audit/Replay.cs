@@ -79,6 +79,9 @@ internal sealed partial class Replay(Facts facts, Findings findings)
             case Operation.Resaw:
                 Resaw(work, piece, where);
                 break;
+            case Operation.ResawStrips:
+                ResawStrip(work, piece, where);
+                break;
             default:
                 if (findings.Equal(where + " pieces coming out", work.Out.Length, 1))
                 {

@@ -19,12 +19,12 @@ internal static class StationLimits
             Operation.FaceJoint => Jointer(length, width, shop)
                 ?? (thickness < shop.Jointer.MinimumThickness || width > shop.Jointer.MaximumWidth ? Workaround.HandTool : null),
             Operation.EdgeJoint => Jointer(length, width, shop),
-            Operation.FacePlane or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.PlanePanel => Planer(length, width, thickness, shop),
+            Operation.FacePlane or Operation.CleanSawnFaces or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.PlanePanel => Planer(length, width, thickness, shop),
             Operation.Rip or Operation.TrimWidth => Fence(length, width, thickness, shop),
             Operation.RoughCrosscut or Operation.CrosscutStrips or Operation.CrosscutBlanks =>
                 width > shop.TableSaw.MaximumCrosscut || thickness > shop.TableSaw.MaximumDepth ? Workaround.HandTool : null,
             Operation.RoughRip => length < shop.Bandsaw.MinimumLength ? Workaround.HandTool : null,
-            Operation.Resaw => width > shop.Bandsaw.ResawHeight ? Impossible
+            Operation.Resaw or Operation.ResawStrips => width > shop.Bandsaw.ResawHeight ? Impossible
                 : length < shop.Bandsaw.MinimumLength ? Workaround.CarrierSled : null,
             _ => (Workaround?)null,
         };

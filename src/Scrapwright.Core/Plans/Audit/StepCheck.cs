@@ -5,7 +5,7 @@ namespace Scrapwright.Core.Plans.Audit;
 /// <summary>What stands over the works of each step: number, station, minutes, order, gift and assembly step.</summary>
 internal sealed class StepCheck(Facts facts, Findings findings)
 {
-    private const int LastRank = 15;
+    private const int LastRank = 17;
 
     /// <summary>Looks at all steps.</summary>
     public void Check()
@@ -53,8 +53,8 @@ internal sealed class StepCheck(Facts facts, Findings findings)
         var station = step.Operation switch
         {
             Operation.FaceJoint or Operation.EdgeJoint => Station.Jointer,
-            Operation.FacePlane or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.PlanePanel => Station.Planer,
-            Operation.RoughRip or Operation.Resaw => Station.Bandsaw,
+            Operation.FacePlane or Operation.CleanSawnFaces or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.PlanePanel => Station.Planer,
+            Operation.RoughRip or Operation.Resaw or Operation.ResawStrips => Station.Bandsaw,
             Operation.GlueUp => Station.Clamps,
             _ => Station.TableSaw,
         };

@@ -17,6 +17,7 @@ public sealed class PlanReader
     private readonly Lazy<ImmutableArray<CrossGrainJoint>> crossings;
     private readonly Lazy<Dictionary<string, GiftWeight>> weights;
     private readonly Lazy<Dictionary<string, PanelMovement>> movements;
+    private readonly Lazy<ImmutableArray<GiftDifference>> differences;
     private readonly Lazy<ImmutableArray<Consumable>> consumables;
 
     /// <summary>A reader of one plan.</summary>
@@ -26,6 +27,7 @@ public sealed class PlanReader
         fits = new(() => PlanFits.Of(Index));
         crossings = new(() => CrossGrain.Of(Index));
         weights = new(() => GiftWeights.Of(Index).ToDictionary(w => w.Gift, StringComparer.Ordinal));
+        differences = new(() => GiftDifference.Of(Index));
         movements = new(() => plan.GlueUps.Zip(PanelMovement.Of(Index)).ToDictionary(pair => pair.First.Id, pair => pair.Second, StringComparer.Ordinal));
         consumables = new(() => Consumables.For(plan, Index.Designs));
     }
@@ -35,6 +37,9 @@ public sealed class PlanReader
 
     /// <summary>The plan.</summary>
     public Plan Plan => Index.Plan;
+
+    /// <summary>How different the gifts of each circle look, the most alike first.</summary>
+    public ImmutableArray<GiftDifference> Differences => differences.Value;
 
     /// <summary>How the panel of one of the plan's glue-ups moves over the year. All are worked out at once, when the first is asked for.</summary>
     public PanelMovement Movement(GlueUp glueUp) => movements.Value[glueUp.Id];

@@ -63,7 +63,7 @@ public sealed class DesignOptions
         var (least, most) = (int.Parse(parameter.Minimum), int.Parse(parameter.Maximum));
         if (int.TryParse(ReadText(key), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= least && count <= most) return count;
         Refuse(key, DesignMessages.CountBetween(least, most));
-        return int.Parse(parameter.Default);
+        return int.TryParse(parameter.Default, NumberStyles.None, CultureInfo.InvariantCulture, out var standing) ? standing : least;
     }
 
     /// <summary>One of the parameter's words, as the parameter spells it.</summary>

@@ -11,6 +11,9 @@ internal static class PanelLook
     internal const string SquareSpecies = "square-species";
     private const string Pattern = "pattern";
     private const string Strips = "strips";
+    private const string LeastContrast = "least-contrast";
+    private const string Hearts = "hearts";
+    private const string Panels = "from-panels";
     private const int MostStrips = 12;
 
     internal static readonly DesignParameter SpeciesParameter =
@@ -21,8 +24,11 @@ internal static class PanelLook
 
     internal static readonly ImmutableArray<DesignParameter> Parameters =
     [
-        new(Pattern, "Pattern", ParameterKind.Choice, "contrast", "How the strips follow each other.", ["contrast", "mirrored", "graduated", "free"]),
+        new(Pattern, "Pattern", ParameterKind.Choice, "contrast", "How the strips follow each other.", ["contrast", "alternating", "mirrored", "graduated", "accent", "free"]),
         new(Strips, "Fewest strips", ParameterKind.Count, "3", "At least so many strips in each glue-up.", [], "2", "12"),
+        new(LeastContrast, "Least contrast", ParameterKind.Count, "", "Least colour difference of neighbours, ΔE; empty for the shop's.", [], "0", "50"),
+        new(Hearts, "Heart sides", ParameterKind.Choice, "any", "Which way the rings of neighbouring strips bow.", ["any", "alternating", "alike"]),
+        new(Panels, "Panels", ParameterKind.Choice, "any", "All pieces from one panel, or each from its own.", ["any", "one", "each"]),
     ];
 
     internal static PanelWish Read(DesignOptions options, string speciesKey)
@@ -31,10 +37,27 @@ internal static class PanelLook
         {
             "mirrored" => StripPattern.Mirrored,
             "graduated" => StripPattern.Graduated,
+            "alternating" => StripPattern.Alternating,
+            "accent" => StripPattern.Accent,
             "free" => StripPattern.Free,
             _ => StripPattern.Contrast,
         };
-        return new PanelWish(pattern, options.ReadSpecies(speciesKey), options.ReadCount(Strips), MostStrips);
+        return new PanelWish(pattern, options.ReadSpecies(speciesKey), options.ReadCount(Strips), MostStrips)
+        {
+            LeastContrast = options.ReadText(LeastContrast).Length > 0 ? options.ReadCount(LeastContrast) : null,
+            Hearts = options.ReadChoice(Hearts) switch
+            {
+                "alternating" => HeartSides.Alternating,
+                "alike" => HeartSides.Alike,
+                _ => HeartSides.AsTheyCome,
+            },
+            Panels = options.ReadChoice(Panels) switch
+            {
+                "one" => SetPanels.One,
+                "each" => SetPanels.Each,
+                _ => SetPanels.Any,
+            },
+        };
     }
 
     /// <summary>So many strips of the shop's least width go into the panel.</summary>

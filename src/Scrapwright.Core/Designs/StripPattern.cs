@@ -12,6 +12,12 @@ public enum StripPattern
     /// <summary>From light to dark.</summary>
     Graduated,
 
+    /// <summary>Two woods by turns.</summary>
+    Alternating,
+
+    /// <summary>One narrow strip of another wood in a panel of one wood.</summary>
+    Accent,
+
     /// <summary>In any order that keeps neighbours apart.</summary>
     Free,
 }

@@ -5,7 +5,7 @@ using Scrapwright.Core.Pile;
 
 namespace Scrapwright.Core.Plans;
 
-/// <summary>Points for variety inside circles, wished species and mirrored panels.</summary>
+/// <summary>Points for variety inside circles, wished species and patterns that the strips make.</summary>
 internal sealed class LooksScore(
     ImmutableArray<GiftDesign> designs,
     HashSet<string> made,
@@ -24,8 +24,9 @@ internal sealed class LooksScore(
             var (gift, product) = gifts[i];
             points += gifts.Skip(i + 1).Count(other => gift.Circle.Length > 0 && string.Equals(other.Gift.Circle, gift.Circle, StringComparison.OrdinalIgnoreCase) && Differ(gifts[i], other));
             points += product.Parts.Sum(part => Wishes(gift.Label, product, part));
-            points += product.Parts.Count(part => part.Wish?.Pattern == StripPattern.Mirrored
-                && glueUps.Where(g => g.Gift == gift.Label && g.Part == part.Key).All(CanMirror));
+            points += product.Parts.Count(part => part.Wish is { } wish && StripPatterns.IsEarned(wish.Pattern)
+                && glueUps.Where(g => g.Gift == gift.Label && g.Part == part.Key)
+                    .All(g => StripPatterns.IsMet(wish.Pattern, g.Strips.Select(s => (SpeciesOfOffcut(s.Offcut), s.Width)), part.Width)));
         }
 
         return points;
@@ -52,9 +53,6 @@ internal sealed class LooksScore(
         var met = present.Count(wished.Contains);
         return met - (present.Count - met);
     }
-
-    private bool CanMirror(GlueUp glueUp) =>
-        glueUp.Strips.GroupBy(s => SpeciesOfOffcut(s.Offcut), StringComparer.Ordinal).Count(g => g.Count() % 2 == 1) == 1;
 
     private HashSet<string> Species(IEnumerable<GlueUp> panels, IEnumerable<BoardRun> solid) =>
         panels.SelectMany(g => g.Strips.Select(s => s.Offcut)).Concat(solid.Select(b => b.Offcut)).Select(SpeciesOfOffcut)

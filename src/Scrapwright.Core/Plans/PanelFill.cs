@@ -28,7 +28,7 @@ internal sealed record PanelFill(int Missing, Tone Tone, HashSet<SpareWood> Used
             Species? last = null;
             for (var place = 0; place < strips; place++)
             {
-                var next = left.Where(l => l.Value > 0 && (last is null || StandApart(last, l.Key, needs.Part.Wish!, shop)))
+                var next = left.Where(l => l.Value > 0 && (last is null || needs.Part.Wish!.MayTouch(last, l.Key, shop)))
                     .OrderByDescending(l => l.Value).ThenBy(l => l.Key.Key, StringComparer.Ordinal).Select(l => l.Key).FirstOrDefault();
                 if (next is null)
                 {
@@ -46,18 +46,6 @@ internal sealed record PanelFill(int Missing, Tone Tone, HashSet<SpareWood> Used
         }
 
         return new PanelFill(missing, tone, Taken(given, used));
-    }
-
-    private static bool StandApart(Species one, Species other, PanelWish wish, Shop shop)
-    {
-        if (wish.MinimumStrips < 2)
-        {
-            return true;
-        }
-
-        return wish.Pattern == StripPattern.Graduated
-            ? one.Key != other.Key
-            : ColourDifference.Ciede2000(one.Colour, other.Colour) >= shop.MinimumContrast;
     }
 
     /// <summary>Light beside dark or middling wood, dark beside light wood, any where the panel need not be striped or nothing lies beside.</summary>

@@ -13,4 +13,7 @@ public sealed record Strip(string Piece, string Offcut, Length RoughWidth, Lengt
 {
     /// <summary>Into how many layers its wood was sawn before gluing; 1 for none. It uses up that share of the offcut's thickness.</summary>
     public int Layers { get; init; } = 1;
+
+    /// <summary>Whether its heart side lies up; null when it may lie as it comes.</summary>
+    public bool? HeartUp { get; init; }
 }

@@ -31,7 +31,7 @@ public static class GlueUpDrawing
     {
         ArgumentNullException.ThrowIfNull(glueUp);
         var strips = glueUp.Strips;
-        var texts = strips.Select((s, i) => (Place: $"{i + 1}", Width: facts.Sizes.Of(s.Width), Wood: SpeciesTable.NameOf(facts.SpeciesOf(s.Offcut)))).ToArray();
+        var texts = strips.Select((s, i) => (Place: $"{i + 1}", Width: facts.Sizes.Of(s.Width), Wood: (s.HeartUp is null ? "" : PlanWords.HeartOf(s) + ", ") + SpeciesTable.NameOf(facts.SpeciesOf(s.Offcut)))).ToArray();
         var longest = Length.Zero;
         foreach (var strip in strips) longest = Length.Max(longest, strip.Length);
         var panel = Length.Sum(strips.Select(s => s.Width));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Finishing;
 using Scrapwright.Core.Fits;
@@ -64,6 +65,7 @@ internal static class OverviewPages
         }
 
         foreach (var block in table.Blocks()) yield return block;
+        foreach (var block in Differences(facts, width)) yield return block;
         if (facts.Plan.Unmade.IsEmpty) yield break;
         yield return Block.Space(2);
         yield return Block.Heading("Not this time", width, 11);
@@ -75,6 +77,18 @@ internal static class OverviewPages
         }
 
         foreach (var block in missing.Blocks()) yield return block;
+    }
+
+    private static IEnumerable<Block> Differences(PlanFacts facts, double width)
+    {
+        var differences = GiftDifference.Of(facts.Index);
+        if (differences.IsEmpty) yield break;
+        yield return Block.Space(2);
+        yield return Block.Heading("Beside each other", width, 11);
+        var table = new Table(facts.Hatches, Table.Fit(width, 1, new Column("Circle", 30), new("Gifts", 60), new("Mean ΔE", 20, true), new("", 60)));
+        foreach (var pair in differences.Take(GiftDifference.MostShown))
+            table.Row([new(pair.Circle, 9.5), new($"{pair.One}, {pair.Other}", 10.5, true), new(pair.DeltaE is { } deltaE ? deltaE.ToString("0.0", CultureInfo.InvariantCulture) : "", 10.5, true), new(pair.Words, 9.5)], 5.6);
+        foreach (var block in table.Blocks()) yield return block;
     }
 
     // The first stretch of work ends where the plan first has to wait: glue in the clamps.

@@ -63,6 +63,18 @@ public static class PlanWords
         _ => throw new ArgumentOutOfRangeException(nameof(workaround), workaround, "Unknown workaround."),
     };
 
+    /// <summary>How a strip's heart side lies; empty when it may lie as it comes.</summary>
+    public static string HeartOf(Plans.Strip strip)
+    {
+        ArgumentNullException.ThrowIfNull(strip);
+        return strip.HeartUp switch
+        {
+            true => "heart up",
+            false => "heart down",
+            null => "",
+        };
+    }
+
     /// <summary>A chance in words, never better than it is: "19 in 20".</summary>
     /// <param name="perMille">The chance in thousandths, 0 to 1000.</param>
     public static string Chance(int perMille) => perMille switch

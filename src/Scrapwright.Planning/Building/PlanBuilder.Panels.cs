@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Scrapwright.Core.Designs;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
 using Scrapwright.Core.Plans;
@@ -22,7 +23,7 @@ internal sealed partial class PlanBuilder
 
     private void MakePanel(PanelCandidate panel, string id, ImmutableArray<PlacedStrip> unordered)
     {
-        var order = StripOrder.Find([.. unordered.Select(s => s.Pattern.Offcut.Species)], panel.Wish, shop.MinimumContrast)
+        var order = StripOrder.Find([.. unordered.Select(s => s.Pattern.Offcut.Species)], panel.Wish, panel.Wish.ContrastIn(shop))
             ?? throw new InvalidOperationException($"Glue-up {id}: its strips find no order. Maybe the placement was not checked first.");
         ImmutableArray<PlacedStrip> strips = [.. order.Select(i => unordered[i])];
         var thinnest = strips.Min(s => s.Piece.Thickness);
@@ -107,7 +108,7 @@ internal sealed partial class PlanBuilder
             Layers = needs.Layers,
             Strips =
             [
-                .. strips.Select(s => new Strip(s.Piece.Id, s.Pattern.Offcut.Label, s.Lane.RoughWidth, s.Piece.Width, s.Piece.Length, s.Piece.Thickness) { Layers = s.Pattern.Layers }),
+                .. strips.Select((s, i) => new Strip(s.Piece.Id, s.Pattern.Offcut.Label, s.Lane.RoughWidth, s.Piece.Width, s.Piece.Length, s.Piece.Thickness) { Layers = s.Pattern.Layers, HeartUp = HeartUp(panel.Wish.Hearts, i) }),
             ],
             Overlap = glued.Length,
             RoughWidth = glued.Width,
@@ -119,6 +120,13 @@ internal sealed partial class PlanBuilder
             ClampsNeeded = Clamping.Needed(glued.Length, shop),
         };
     }
+
+    private static bool? HeartUp(HeartSides hearts, int place) => hearts switch
+    {
+        HeartSides.Alike => true,
+        HeartSides.Alternating => place % 2 == 0,
+        _ => null,
+    };
 
     private static int LeastContrast(ImmutableArray<PlacedStrip> strips)
     {

@@ -40,7 +40,7 @@ internal sealed partial class PlanBuilder
         {
             var panel = problem.Panels[index];
             ImmutableArray<string> species = [.. placement.Segments.Where(s => s.Panel == index).Select(s => problem.Patterns[s.Pattern].Offcut.Species)];
-            if (StripOrder.Find(species, panel.Wish, problem.Shop.MinimumContrast) is null)
+            if (StripOrder.Find(species, panel.Wish, panel.Wish.ContrastIn(problem.Shop)) is null)
             {
                 return index;
             }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Wood;
+using Scrapwright.Planning.Search;
 
 namespace Scrapwright.Planning.Building;
 
@@ -26,6 +27,7 @@ internal static class StripOrder
         return wish.Pattern switch
         {
             StripPattern.Graduated => Graduated(species),
+            StripPattern.Accent => Accent(species, minimumContrast),
             StripPattern.Mirrored => Mirrored(species, minimumContrast) ?? Path(species, minimumContrast),
             _ => Path(species, minimumContrast),
         };
@@ -36,6 +38,31 @@ internal static class StripOrder
         var order = Enumerable.Range(0, species.Length)
             .OrderByDescending(i => SpeciesTable.Get(species[i]).Colour.L).ThenBy(i => species[i], StringComparer.Ordinal).ToImmutableArray();
         return order.Zip(order.Skip(1)).Any(pair => species[pair.First] == species[pair.Second]) ? null : order;
+    }
+
+    /// <summary>
+    /// The strip that is alone at about a third of the panel, strips of the other wood around it; without one such strip the woods stand in blocks from light to dark.
+    /// Null when two woods of the panel look alike.
+    /// </summary>
+    private static ImmutableArray<int>? Accent(ImmutableArray<string> species, double minimumContrast)
+    {
+        var woods = Enumerable.Range(0, species.Length).GroupBy(i => species[i])
+            .OrderByDescending(g => SpeciesTable.Get(g.Key).Colour.L).ThenBy(g => g.Key, StringComparer.Ordinal).ToList();
+        for (var i = 0; i < woods.Count; i++)
+        {
+            if (woods.Skip(i + 1).Any(w => SpeciesConflicts.LookAlike(woods[i].Key, w.Key, minimumContrast)))
+            {
+                return null;
+            }
+        }
+
+        if (woods.Count != 2 || woods.MinBy(w => w.Count()) is not { } accent || accent.Count() != 1)
+        {
+            return [.. woods.SelectMany(w => w)];
+        }
+
+        var around = woods.Single(w => w.Key != accent.Key).ToList();
+        return [.. around.Take((around.Count + 2) / 3), accent.Single(), .. around.Skip((around.Count + 2) / 3)];
     }
 
     /// <summary>Pairs of one species to both sides of the one that is over.</summary>

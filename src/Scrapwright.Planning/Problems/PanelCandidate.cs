@@ -15,7 +15,7 @@ internal sealed record PanelCandidate(int Index, int GiftIndex, Part Part, Panel
 {
     internal PanelWish Wish => Part.Wish ?? new PanelWish(StripPattern.Free, [], 1, 12);
 
-    internal bool IsStriped => Wish.MinimumStrips >= 2;
+    internal bool IsStriped => Wish.IsStriped;
 
     internal int Yield => Needs.Blanks * Needs.Layers;
 }

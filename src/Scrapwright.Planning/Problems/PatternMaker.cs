@@ -12,10 +12,10 @@ internal static class PatternMaker
     private const int MostLayers = 3;
 
     /// <summary>
-    /// Whole; in halves and thirds; and with one or two strips of each width that solid parts want, the rest beside it.
+    /// Whole; in halves, thirds and quarters; a third beside two thirds; and with one or two strips of each width that solid parts or accents want, the rest beside it.
     /// Each of these also sawn into layers, where a layer is as thick as the thinnest strip that anything needs.
     /// </summary>
-    internal static IEnumerable<OffcutPattern> For(Offcut offcut, int index, ImmutableArray<Length> solidWidths, Length thinnest, Shop shop)
+    internal static IEnumerable<OffcutPattern> For(Offcut offcut, int index, PatternNeeds needs, Shop shop)
     {
         var runs = ClearRuns.Of(offcut, shop.TableSaw.Kerf);
         if (runs.IsEmpty)
@@ -23,12 +23,12 @@ internal static class PatternMaker
             yield break;
         }
 
-        foreach (var (route, lanes) in Layouts(offcut, solidWidths, shop))
+        foreach (var (route, lanes) in Layouts(offcut, needs, shop))
         {
             if (IsAllowed(offcut, route, lanes, shop))
             {
                 yield return new OffcutPattern(offcut, index, route, lanes, runs);
-                for (var layers = 2; layers <= MostLayers && IsResawAllowed(offcut, route, lanes, layers, thinnest, shop); layers++)
+                for (var layers = 2; layers <= MostLayers && IsResawAllowed(offcut, route, lanes, layers, needs.Thinnest, shop); layers++)
                 {
                     yield return new OffcutPattern(offcut, index, route, [.. lanes.SelectMany(l => Enumerable.Repeat(l, layers))], runs) { Layers = layers };
                 }
@@ -36,7 +36,7 @@ internal static class PatternMaker
         }
     }
 
-    private static IEnumerable<(Route Route, ImmutableArray<PatternLane> Lanes)> Layouts(Offcut offcut, ImmutableArray<Length> solidWidths, Shop shop)
+    private static IEnumerable<(Route Route, ImmutableArray<PatternLane> Lanes)> Layouts(Offcut offcut, PatternNeeds needs, Shop shop)
     {
         var whole = Lanes([offcut.Width], shop);
         if (!whole.IsEmpty)
@@ -50,7 +50,7 @@ internal static class PatternMaker
 
         var route = RipsBetterFirst(offcut, shop) ? Route.RipFirst : Route.MillWhole;
         var kerf = route == Route.RipFirst ? shop.Bandsaw.Kerf : shop.TableSaw.Kerf;
-        for (var count = 2; count <= 3; count++)
+        for (var count = 2; count <= 4; count++)
         {
             var share = ReadableSize.Down((offcut.Width - (kerf * (count - 1))).Divide(count, Rounding.Down), shop.Unit);
             var least = shop.NarrowestStrip * 2;
@@ -58,18 +58,37 @@ internal static class PatternMaker
             {
                 var rest = offcut.Width - ((share + kerf) * (count - 1));
                 yield return (route, Lanes([.. Enumerable.Repeat(share, count - 1), rest], shop));
+                if (count == 3)
+                {
+                    yield return (route, Lanes([share, offcut.Width - share - kerf], shop));
+                }
             }
         }
 
-        foreach (var width in solidWidths)
+        foreach (var width in needs.SolidWidths)
+        {
+            foreach (var (lanes, count) in Beside(width))
+            {
+                yield return (route, [.. lanes.Select((l, i) => l with { IsForSolidParts = i < count })]);
+            }
+        }
+
+        if (needs.AccentWidth > Length.Zero)
+        {
+            foreach (var (lanes, _) in Beside(needs.AccentWidth))
+            {
+                yield return (route, lanes);
+            }
+        }
+
+        IEnumerable<(ImmutableArray<PatternLane> Lanes, int Count)> Beside(Length width)
         {
             for (var count = 1; count <= 2; count++)
             {
                 var rest = offcut.Width - ((width + kerf) * count);
                 if (rest >= shop.NarrowestStrip)
                 {
-                    var lanes = Lanes([.. Enumerable.Repeat(width, count), rest], shop);
-                    yield return (route, [.. lanes.Select((l, i) => l with { IsForSolidParts = i < count })]);
+                    yield return (Lanes([.. Enumerable.Repeat(width, count), rest], shop), count);
                 }
             }
         }

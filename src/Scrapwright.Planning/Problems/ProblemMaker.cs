@@ -43,14 +43,19 @@ internal static class ProblemMaker
 
         var offcuts = request.Pile.SelectMany(o => o.Pieces()).ToImmutableArray();
         var thinnest = panels.Select(p => p.Needs.StripThickness(Length.Zero)).Concat(runs.Select(r => r.Needs.StripThickness(Length.Zero))).DefaultIfEmpty(Length.Zero).Min();
-        ImmutableArray<Length> solidWidths = [.. runs.Select(r => r.Needs.RoughWidth).Distinct().Order()];
+        var needs = new PatternNeeds(
+            [.. runs.Select(r => r.Needs.RoughWidth).Distinct().Order()],
+            thinnest,
+            panels.Any(p => p.Wish.Pattern == StripPattern.Accent)
+                ? ReadableSize.Up(request.Shop.NarrowestStrip + (request.Shop.Allowances.EdgeJoint.Mean * 2), request.Shop.Unit)
+                : Length.Zero);
         return new Problem
         {
             Request = request,
             Designs = designs,
             Gifts = gifts.ToImmutable(),
             Offcuts = offcuts,
-            Patterns = [.. offcuts.SelectMany((o, i) => PatternMaker.For(o, i, solidWidths, thinnest, request.Shop))],
+            Patterns = [.. offcuts.SelectMany((o, i) => PatternMaker.For(o, i, needs, request.Shop))],
             Panels = panels.ToImmutable(),
             Runs = runs.ToImmutable(),
         };
@@ -74,11 +79,16 @@ internal static class ProblemMaker
             for (var glueUps = 1; glueUps <= mostGlueUps; glueUps++)
             {
                 var blanks = (part.Count + (layers * glueUps) - 1) / (layers * glueUps);
-                if ((blanks > 1 || part.Count == 1) && layers * glueUps * blanks < part.Count + blanks)
+                if ((blanks > 1 || part.Count == 1) && layers * glueUps * blanks < part.Count + blanks && (glueUps == 1 || part.Wish?.Panels != SetPanels.One))
                 {
                     modes.Add((layers, blanks));
                 }
             }
+        }
+
+        if (part.Wish?.Panels == SetPanels.Each)
+        {
+            modes = [(1, 1)];
         }
 
         foreach (var (layers, blanks) in modes)

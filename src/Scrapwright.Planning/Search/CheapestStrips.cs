@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
+using Scrapwright.Core.Wood;
 using Scrapwright.Planning.Problems;
 
 namespace Scrapwright.Planning.Search;
@@ -35,7 +36,7 @@ internal sealed class CheapestStrips
         this.panel = panel;
         this.options = options;
         roundUp = isBound;
-        species = [.. options.Select(o => o.Species).Distinct().OrderByDescending(s => Core.Wood.SpeciesTable.Get(s).Colour.L).ThenBy(s => s, StringComparer.Ordinal)];
+        species = [.. options.Select(o => o.Species).Distinct().OrderByDescending(s => SpeciesTable.Get(s).Colour.L).ThenBy(s => s, StringComparer.Ordinal)];
         speciesOf = [.. options.Select(o => Array.IndexOf(species, o.Species))];
         apart = new bool[species.Length, species.Length];
         for (var one = 0; one < species.Length; one++)
@@ -179,8 +180,9 @@ internal sealed class CheapestStrips
         return kept;
     }
 
+    /// <summary>From light to dark the woods come in their order; elsewhere two that may touch may follow each other.</summary>
     private bool MayFollow(int last, int next) => !panel.IsStriped
         || (panel.Wish.Pattern == StripPattern.Graduated
             ? next > last
-            : !SpeciesConflicts.LookAlike(species[last], species[next], problem.Shop.MinimumContrast));
+            : panel.Wish.MayTouch(SpeciesTable.Get(species[last]), SpeciesTable.Get(species[next]), problem.Shop));
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
+using Scrapwright.Core.Wood;
 using Scrapwright.Planning.Problems;
 
 namespace Scrapwright.Planning.Search;
@@ -12,7 +13,7 @@ internal sealed class FirstPlacement
 {
     private readonly Problem problem;
     private readonly SegmentOptions options;
-    private readonly Dictionary<(string One, string Other), bool> goTogether = [];
+    private readonly Dictionary<(bool AroundAccent, double Contrast, string One, string Other), bool> goTogether = [];
 
     private FirstPlacement(Problem problem, SegmentOptions options)
     {
@@ -166,17 +167,20 @@ internal sealed class FirstPlacement
             return true;
         }
 
-        return panel.Wish.Pattern == StripPattern.Graduated
-            ? strips.All(s => s.Species != next.Species)
-            : GoTogether(strips[^1].Species, next.Species);
+        return panel.Wish.Pattern switch
+        {
+            StripPattern.Graduated => strips.All(s => s.Species != next.Species),
+            StripPattern.Accent => strips.All(s => MayTouch(panel.Wish, s.Species, next.Species)),
+            _ => MayTouch(panel.Wish, strips[^1].Species, next.Species),
+        };
     }
 
-    private bool GoTogether(string one, string other)
+    private bool MayTouch(PanelWish wish, string one, string other)
     {
-        if (!goTogether.TryGetValue((one, other), out var answer))
+        var key = (wish.Pattern == StripPattern.Accent, wish.ContrastIn(problem.Shop), one, other);
+        if (!goTogether.TryGetValue(key, out var answer))
         {
-            answer = !SpeciesConflicts.LookAlike(one, other, problem.Shop.MinimumContrast);
-            goTogether[(one, other)] = goTogether[(other, one)] = answer;
+            goTogether[key] = answer = wish.MayTouch(SpeciesTable.Get(one), SpeciesTable.Get(other), problem.Shop);
         }
 
         return answer;

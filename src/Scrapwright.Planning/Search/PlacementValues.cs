@@ -20,7 +20,7 @@ internal static class PlacementValues
     internal static long TrivialBound(Problem problem, LevelKind kind) => kind switch
     {
         LevelKind.GiftsMade => problem.Gifts.Sum(g => g.Weight),
-        LevelKind.Looks => CirclePairs(problem).Count() + problem.Gifts.Sum(g => g.Product.Parts.Sum(p => Wished(p).Count() + (IsMirrored(p) ? 1 : 0))),
+        LevelKind.Looks => CirclePairs(problem).Count() + problem.Gifts.Sum(g => g.Product.Parts.Sum(p => Wished(p).Count() + (IsEarned(p) ? 1 : 0))),
         _ => 0,
     };
 
@@ -48,7 +48,7 @@ internal static class PlacementValues
             foreach (var part in gift.Product.Parts)
             {
                 lacking[gift.Index] += Wished(part).Count() - WishPoints(problem, segmentsOf[gift.Index], gift, part)
-                    + (IsMirrored(part) && !HasMirroredPoint(problem, placement, gift, part) ? 1 : 0);
+                    + (IsEarned(part) && !HasPatternPoint(problem, placement, gift, part) ? 1 : 0);
             }
         }
 
@@ -61,7 +61,7 @@ internal static class PlacementValues
         var speciesOf = SpeciesByGift(problem, segmentsOf);
         return CirclePairs(problem).Count(pair => Differs(placement, speciesOf, pair))
             + problem.Gifts.Sum(gift => gift.Product.Parts.Sum(part =>
-                WishPoints(problem, segmentsOf[gift.Index], gift, part) + (HasMirroredPoint(problem, placement, gift, part) ? 1L : 0)));
+                WishPoints(problem, segmentsOf[gift.Index], gift, part) + (HasPatternPoint(problem, placement, gift, part) ? 1L : 0)));
     }
 
     private static List<HashSet<string>> SpeciesByGift(Problem problem, ILookup<int, Segment> segmentsOf) =>
@@ -83,14 +83,17 @@ internal static class PlacementValues
         return met - (there.Count - met);
     }
 
-    private static bool HasMirroredPoint(Problem problem, Placement placement, GiftDemand gift, Part part) =>
-        IsMirrored(part) && placement.Made[gift.Index]
-        && placement.Panels.Where(p => problem.Panels[p].GiftIndex == gift.Index && problem.Panels[p].Part.Key == part.Key).All(p => CanMirror(problem, placement, p));
+    private static bool HasPatternPoint(Problem problem, Placement placement, GiftDemand gift, Part part) =>
+        IsEarned(part) && placement.Made[gift.Index]
+        && placement.Panels.Where(p => problem.Panels[p].GiftIndex == gift.Index && problem.Panels[p].Part.Key == part.Key).All(p => MakesPattern(problem, placement, p));
 
-    private static bool IsMirrored(Part part) => part.Wish?.Pattern == StripPattern.Mirrored;
+    private static bool IsEarned(Part part) => part.Wish is { } wish && StripPatterns.IsEarned(wish.Pattern);
 
-    private static bool CanMirror(Problem problem, Placement placement, int panel) =>
-        placement.Segments.Where(s => s.Panel == panel).CountBy(s => problem.Patterns[s.Pattern].Offcut.Species).Count(c => c.Value % 2 == 1) == 1;
+    private static bool MakesPattern(Problem problem, Placement placement, int panel) => StripPatterns.IsMet(
+        problem.Panels[panel].Wish.Pattern,
+        placement.Segments.Where(s => s.Panel == panel).Select(s => problem.Patterns[s.Pattern]).Zip(
+            placement.Segments.Where(s => s.Panel == panel), (pattern, s) => (pattern.Offcut.Species, pattern.Lanes[s.Lane].NetWidth)),
+        problem.Panels[panel].Part.Width);
 
     private static IEnumerable<(GiftDemand One, GiftDemand Other)> CirclePairs(Problem problem) =>
         from circle in problem.Gifts.Where(g => g.Gift.Circle.Length > 0).GroupBy(g => g.Gift.Circle, StringComparer.OrdinalIgnoreCase)

@@ -9,12 +9,12 @@ internal sealed partial class PlanModel
 {
     private readonly Dictionary<int, BoolVar> knownGifts = [];
 
-    /// <summary>Pairs in a circle that differ, wished species present, parts wished mirrored whose panels all can: one point each; one off for each species beside the wished ones.</summary>
+    /// <summary>Pairs in a circle that differ, wished species present, parts whose panels all make the pattern that is wished: one point each; one off for each species beside the wished ones.</summary>
     private List<(IntVar Variable, long Worth)> LooksLevel() =>
     [
         .. CirclePairsThatDiffer().Select(v => ((IntVar)v, 1L)),
         .. Wishes().Select(w => ((IntVar)w.Species, w.Points)),
-        .. MirroredParts().Select(v => ((IntVar)v, 1L)),
+        .. PartsWithTheirPattern().Select(v => ((IntVar)v, 1L)),
     ];
 
     private IEnumerable<BoolVar> CirclePairsThatDiffer()
@@ -135,24 +135,32 @@ internal sealed partial class PlanModel
         }
     }
 
-    /// <summary>A panel can be mirrored when just one species comes an odd number of times: it takes the middle. All panels of a part must.</summary>
-    private IEnumerable<BoolVar> MirroredParts()
+    /// <summary>A part has its point when all its panels make the pattern.</summary>
+    private IEnumerable<BoolVar> PartsWithTheirPattern()
     {
-        foreach (var part in FreePanels.Where(p => p.Wish.Pattern == StripPattern.Mirrored).GroupBy(p => (p.GiftIndex, p.Part.Key)))
+        foreach (var part in FreePanels.Where(p => StripPatterns.IsEarned(p.Wish.Pattern)).GroupBy(p => (p.GiftIndex, p.Part.Key)))
         {
-            var panelMirrors = part.Select(p => (Panel: Panel(p), Mirrors: Mirrors(p))).ToList();
+            var made = part.Select(p => (Panel: Panel(p), Meets: Meets(p))).ToList();
             var isMade = Made(part.Key.GiftIndex);
-            var point = Follows(model.NewBoolVar(""), h => h[isMade] == 1 && panelMirrors.All(p => h[p.Panel] == 0 || h[p.Mirrors] == 1) ? 1 : 0);
+            var point = Follows(model.NewBoolVar(""), h => h[isMade] == 1 && made.All(p => h[p.Panel] == 0 || h[p.Meets] == 1) ? 1 : 0);
             model.AddImplication(point, isMade);
-            foreach (var (panel, mirrors) in panelMirrors)
+            foreach (var (panel, meets) in made)
             {
-                model.AddBoolOr([point.Not(), panel.Not(), mirrors]);
+                model.AddBoolOr([point.Not(), panel.Not(), meets]);
             }
 
             yield return point;
         }
     }
 
+    private BoolVar Meets(PanelCandidate panel) => panel.Wish.Pattern switch
+    {
+        StripPattern.Mirrored => Mirrors(panel),
+        StripPattern.Alternating => Alternates(panel),
+        _ => HasAccent(panel),
+    };
+
+    /// <summary>A panel can be mirrored when just one species comes an odd number of times: it takes the middle.</summary>
     private BoolVar Mirrors(PanelCandidate panel)
     {
         var odds = new List<BoolVar>();
@@ -168,5 +176,52 @@ internal sealed partial class PlanModel
         model.AddImplication(mirrors, Panel(panel));
         model.Add(LinearExpr.Sum(odds) == 1).OnlyEnforceIf(mirrors);
         return mirrors;
+    }
+
+    /// <summary>Two woods: as neighbours never are of one wood, their numbers differ by one at most.</summary>
+    private BoolVar Alternates(PanelCandidate panel)
+    {
+        var species = panelSpecies[panel.Index];
+        var alternates = Follows(model.NewBoolVar(""), h => h[Panel(panel)] == 1 && species.Sum(s => h[s.IsPresent]) == 2 ? 1 : 0);
+        model.AddImplication(alternates, Panel(panel));
+        model.Add(LinearExpr.Sum(species.Select(s => s.IsPresent)) == 2).OnlyEnforceIf(alternates);
+        return alternates;
+    }
+
+    /// <summary>Around an accent strips of one wood may touch; two woods that look alike are not taken together.</summary>
+    private void OneOfWoodsThatLookAlike(List<SpeciesCount> counts, SpeciesConflicts conflicts)
+    {
+        foreach (var clique in conflicts.Cliques().Where(c => c.Count > 1))
+        {
+            model.Add(LinearExpr.Sum(counts.Where(c => clique.Contains(c.Species)).Select(c => c.IsPresent)) <= 1);
+        }
+    }
+
+    /// <summary>Two woods, one of them in a single narrow strip, three strips or more.</summary>
+    private BoolVar HasAccent(PanelCandidate panel)
+    {
+        var species = panelSpecies[panel.Index];
+        var accents = new List<BoolVar>();
+        foreach (var one in species)
+        {
+            var wide = byPanel[panel.Index].Where(s => s.Species == one.Species && s.Option.NetWidth * StripPatterns.AccentShare > panel.Part.Width).Select(s => s.Count).ToList();
+            var accent = Follows(model.NewBoolVar(""), h => h[one.Count] == 1 && wide.All(w => h[w] == 0) ? 1 : 0);
+            model.Add(one.Count == 1).OnlyEnforceIf(accent);
+            if (wide.Count > 0)
+            {
+                model.Add(LinearExpr.Sum(wide) == 0).OnlyEnforceIf(accent);
+            }
+
+            accents.Add(accent);
+        }
+
+        var has = Follows(
+            model.NewBoolVar(""),
+            h => h[Panel(panel)] == 1 && species.Sum(s => h[s.IsPresent]) == 2 && species.Sum(s => h[s.Count]) >= 3 && accents.Any(a => h[a] == 1) ? 1 : 0);
+        model.AddImplication(has, Panel(panel));
+        model.Add(LinearExpr.Sum(species.Select(s => s.IsPresent)) == 2).OnlyEnforceIf(has);
+        model.Add(LinearExpr.Sum(species.Select(s => s.Count)) >= 3).OnlyEnforceIf(has);
+        model.Add(LinearExpr.Sum(accents) >= has);
+        return has;
     }
 }

@@ -339,15 +339,17 @@ internal sealed partial class PlanModel
         var counts = panelSpecies[panel.Index];
         if (panel.Wish.Pattern == StripPattern.Graduated)
         {
-            foreach (var species in counts)
-            {
-                model.Add(species.Count <= 1);
-            }
-
+            counts.ForEach(species => model.Add(species.Count <= 1));
             return;
         }
 
-        var conflicts = new SpeciesConflicts(counts.Select(c => c.Species), problem.Shop.MinimumContrast);
+        var conflicts = new SpeciesConflicts(counts.Select(c => c.Species), panel.Wish.ContrastIn(problem.Shop));
+        if (panel.Wish.Pattern == StripPattern.Accent)
+        {
+            OneOfWoodsThatLookAlike(counts, conflicts);
+            return;
+        }
+
         foreach (var clique in conflicts.Cliques())
         {
             model.Add(Sum(counts, clique) <= Sum(counts, conflicts.GoingWithAny(clique)) + Panel(panel));

@@ -202,7 +202,7 @@ internal sealed class PricedPlacement
                 ImmutableArray<SegmentOption> strips = [.. found.Options.Select(i => all[i])];
                 var candidate = problem.Panels[panel];
                 return strips.Sum(s => s.Width + 1) <= Grid.Hundredths.Down(candidate.WidestRough)
-                    && StripOrder.Find([.. strips.Select(s => s.Species)], candidate.Wish, problem.Shop.MinimumContrast) is not null
+                    && StripOrder.Find([.. strips.Select(s => s.Species)], candidate.Wish, candidate.Wish.ContrastIn(problem.Shop)) is not null
                         ? (found.Cost, strips)
                         : null;
             }

@@ -39,6 +39,23 @@ public sealed class StripedSquaresTests
     }
 
     [Fact]
+    public void Wishes_for_hearts_panels_and_contrast_are_read_and_the_shop_stands_in_for_contrast()
+    {
+        var wish = Make(Family, ("pattern", "accent"), ("hearts", "alternating"), ("from-panels", "each"), ("least-contrast", "20")).Parts[0].Wish!;
+
+        Assert.Equal((StripPattern.Accent, HeartSides.Alternating, SetPanels.Each), (wish.Pattern, wish.Hearts, wish.Panels));
+        Assert.Equal(20, wish.ContrastIn(new Shop()));
+        Assert.Equal(new Shop().MinimumContrast, Make(Family).Parts[0].Wish!.ContrastIn(new Shop()));
+    }
+
+    [Theory]
+    [InlineData("51")]
+    [InlineData("-1")]
+    [InlineData("much")]
+    public void A_contrast_beyond_the_range_is_refused(string text) =>
+        Assert.Contains("0 to 50", Assert.Single(Refuse(Family, ("least-contrast", text))).Expected);
+
+    [Fact]
     public void A_bare_number_is_in_the_shops_unit() =>
         Assert.Equal(Length.FromMillimetres(100), Make(Family, new Shop { Unit = LengthUnit.Millimetre }, ("size", "100")).Parts[0].Length);
 

@@ -36,6 +36,12 @@ internal sealed class GiftCheck(Facts facts, Findings findings)
 
         var copies = product.Parts.SelectMany(p => Enumerable.Range(1, p.Count).Select(copy => (p.Key, copy))).Order();
         findings.Same($"gift {gift.Gift} parts", gift.Parts.Select(p => (p.Part, p.Copy)).Order(), copies);
+        foreach (var part in product.Parts.Where(p => p.Wish is { Panels: not SetPanels.Any }))
+        {
+            var panels = facts.Plan.GlueUps.Count(g => g.Gift == gift.Gift && g.Part == part.Key);
+            findings.Equal($"gift {gift.Gift} part {part.Key} panels", panels, part.Wish!.Panels == SetPanels.One ? 1 : part.Count);
+        }
+
         foreach (var made in gift.Parts)
         {
             var where = $"gift {gift.Gift} part {made.Part} copy {made.Copy}";

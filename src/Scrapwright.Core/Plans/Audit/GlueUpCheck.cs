@@ -33,6 +33,7 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
                 glueUp.Strips.Length >= wish.MinimumStrips && glueUp.Strips.Length <= wish.MaximumStrips,
                 where + " strips", glueUp.Strips.Length, $"{wish.MinimumStrips} to {wish.MaximumStrips}");
             CheckContrast(glueUp, wish, where);
+            CheckHearts(glueUp, wish, where);
         }
 
         CheckLadders(glueUp, strips, part, where);
@@ -72,6 +73,7 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
 
     private void CheckContrast(GlueUp glueUp, PanelWish wish, string where)
     {
+        var asked = wish.LeastContrast ?? facts.Shop.MinimumContrast;
         double least = double.PositiveInfinity;
         for (var i = 1; i < glueUp.Strips.Length; i++)
         {
@@ -83,18 +85,37 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
                 continue;
             }
 
+            if (wish.Pattern == StripPattern.Accent && SpeciesOf(lower) == SpeciesOf(upper))
+            {
+                continue;
+            }
+
             if (wish.Pattern == StripPattern.Graduated)
             {
                 findings.Require(SpeciesOf(lower) != SpeciesOf(upper), $"{where} strips {i} and {i + 1}", "the same wood side by side", "different woods");
             }
             else
             {
-                findings.Require(contrast >= facts.Shop.MinimumContrast, $"{where} strips {i} and {i + 1} contrast", contrast, $"at least {facts.Shop.MinimumContrast}");
+                findings.Require(contrast >= asked, $"{where} strips {i} and {i + 1} contrast", contrast, $"at least {asked}");
             }
         }
 
         var expected = double.IsFinite(least) ? (int)Math.Floor(100 * least) : 0;
         findings.Equal(where + " least contrast, hundredths", glueUp.LeastContrastHundredths, expected);
+    }
+
+    private void CheckHearts(GlueUp glueUp, PanelWish wish, string where)
+    {
+        for (var i = 0; i < glueUp.Strips.Length; i++)
+        {
+            bool? expected = wish.Hearts switch
+            {
+                HeartSides.Alike => true,
+                HeartSides.Alternating => i % 2 == 0,
+                _ => null,
+            };
+            findings.Require(glueUp.Strips[i].HeartUp == expected, $"{where} strip {i + 1} heart", glueUp.Strips[i].HeartUp?.ToString() ?? "as it comes", expected?.ToString() ?? "as it comes");
+        }
     }
 
     private string SpeciesOf(string offcut) => facts.OffcutByLabel.TryGetValue(offcut, out var found) ? found.Species : "";

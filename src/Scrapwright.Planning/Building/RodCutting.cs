@@ -1,13 +1,13 @@
 using System.Collections.Immutable;
-using Google.OrTools.Sat;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
+using Scrapwright.Planning.Cutting;
 using Scrapwright.Planning.Problems;
 
 namespace Scrapwright.Planning.Building;
 
-/// <summary>One-dimensional cutting stock: which piece from which rod, so that the fewest rods are bought and, among those, the fewest are cut.</summary>
+/// <summary>One-dimensional cutting stock: which piece from which rod, so that the least length of rod is bought and, among those ways, the fewest rods are cut. A rod is priced by its length (estimate).</summary>
 internal static class RodCutting
 {
     private const string DefaultSpecies = "paper-birch";
@@ -31,36 +31,29 @@ internal static class RodCutting
         return uses.ToImmutable();
     }
 
+    /// <summary>One way for all: what is bought, by length, counts before the number of rods cut, so those on hand come first.</summary>
     private static IEnumerable<(RodStock Stock, bool Bought, List<RodPiece> Cut)> CutDiameter(ImmutableArray<RodPiece> pieces, Shop shop)
     {
-        var stocks = shop.Rods.Where(r => r.Diameter == pieces[0].Diameter).ToList();
-        var bins = stocks.SelectMany(s => Enumerable.Repeat((Stock: s, Bought: false), s.OnHand)).ToList();
-        bins.AddRange(FirstFit(pieces, bins, stocks, shop).Select(s => (s, true)));
-        var assignment = Assign(pieces, bins, shop);
-        return bins.Select((bin, b) => (bin.Stock, bin.Bought, pieces.Where((_, p) => assignment[p] == b).ToList()))
-            .Where(x => x.Item3.Count > 0);
-    }
-
-    /// <summary>How many rods first-fit decreasing would buy: an upper bound for the exact model.</summary>
-    private static List<RodStock> FirstFit(ImmutableArray<RodPiece> pieces, List<(RodStock Stock, bool Bought)> onHand, List<RodStock> stocks, Shop shop)
-    {
-        var kerf = shop.TableSaw.Kerf;
-        var room = onHand.Select(b => b.Stock.Length + kerf).ToList();
-        var bought = new List<RodStock>();
-        foreach (var piece in pieces)
+        var known = shop.Rods.Where(r => r.Diameter == pieces[0].Diameter).ToList();
+        var bins = known.Where(s => s.OnHand > 0).Select(s => (Stock: s, Bought: false))
+            .Concat(known.Concat(pieces.Select(p => StockFor(p, known, shop))).DistinctBy(s => s.Length).OrderBy(s => s.Length).Select(s => (Stock: s, Bought: true)))
+            .ToArray();
+        var groups = pieces.GroupBy(p => p.Length).ToArray();
+        var grid = Grid.For(bins.Select(b => b.Stock.Length));
+        var problem = new BarProblem(
+            [.. groups.Select(g => new BarItem(g.Key, g.Count()))],
+            [.. bins.Select(b => new BarStock(b.Stock.Length, b.Bought ? 1 + (grid.Up(b.Stock.Length) * (pieces.Length + 1)) : 1, b.Bought ? null : b.Stock.OnHand))],
+            shop.TableSaw.Kerf);
+        if (BarSolver.Solve(problem, BarLimits.Quick) is not BarOutcome.Cut cut)
         {
-            var bin = room.FindIndex(r => r >= piece.Length + kerf);
-            if (bin < 0)
-            {
-                bought.Add(StockFor(piece, stocks, shop));
-                room.Add(bought[^1].Length + kerf);
-                bin = room.Count - 1;
-            }
-
-            room[bin] -= piece.Length + kerf;
+            throw new InvalidOperationException($"Rods of {pieces[0].Diameter} hold not all pieces, although as many as need be are bought. Maybe a rod is shorter than its piece.");
         }
 
-        return bought;
+        var left = groups.Select(g => new Queue<RodPiece>(g)).ToArray();
+        foreach (var bar in cut.Bars.OrderBy(b => b.Stock))
+        {
+            yield return (bins[bar.Stock].Stock, bins[bar.Stock].Bought, [.. bar.Pieces.SelectMany((n, g) => Enumerable.Range(0, n).Select(_ => left[g].Dequeue()))]);
+        }
     }
 
     /// <summary>The shortest rod the shop knows that is long enough; else one of 36 in or a metre (common practice, no source), or longer where the piece is.</summary>
@@ -78,38 +71,5 @@ internal static class RodCutting
         var species = piece.Species.IsEmpty ? stocks.FirstOrDefault()?.Species ?? DefaultSpecies : piece.Species[0];
         var length = Length.Max(usual, (piece.Length + shop.TableSaw.Kerf).RoundTo(step, Rounding.Up));
         return new RodStock(species, piece.Diameter, length, 0);
-    }
-
-    private static int[] Assign(ImmutableArray<RodPiece> pieces, List<(RodStock Stock, bool Bought)> bins, Shop shop)
-    {
-        var model = new CpModel();
-        var grid = Grid.For([shop.TableSaw.Kerf, .. pieces.Select(p => p.Length), .. bins.Select(b => b.Stock.Length)]);
-        var kerf = grid.Up(shop.TableSaw.Kerf);
-        var used = bins.Select(_ => model.NewBoolVar("")).ToArray();
-        var x = pieces.Select(_ => bins.Select(_ => model.NewBoolVar("")).ToArray()).ToArray();
-        for (var p = 0; p < pieces.Length; p++)
-        {
-            model.AddExactlyOne(x[p]);
-        }
-
-        for (var b = 0; b < bins.Count; b++)
-        {
-            var room = grid.Down(bins[b].Stock.Length) + kerf;
-            model.Add(LinearExpr.WeightedSum(x.Select(row => row[b]).ToArray(), pieces.Select(p => grid.Up(p.Length) + kerf).ToArray()) <= room * used[b]);
-            if (b > 0 && bins[b].Equals(bins[b - 1]))
-            {
-                model.AddImplication(used[b], used[b - 1]);
-            }
-        }
-
-        model.Minimize(LinearExpr.WeightedSum(used, bins.Select(b => b.Bought ? (long)bins.Count + 1 : 1).ToArray()));
-        var solver = new CpSolver { StringParameters = "num_workers:1 random_seed:1 max_deterministic_time:2" };
-        var status = solver.Solve(model);
-        if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
-        {
-            throw new InvalidOperationException($"Rods of {pieces[0].Diameter}: first fit found a way but the model did not ({status}). Maybe a grid rounding.");
-        }
-
-        return [.. x.Select(row => Array.FindIndex(row, v => solver.BooleanValue(v)))];
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
 using Scrapwright.Core.Measures;
@@ -22,9 +21,9 @@ internal static class BoardTableRows
             var cells = Cells(line);
             if (!$"{cells[0]} {cells[2]} {cells[3]}".Contains(name, StringComparison.OrdinalIgnoreCase)) continue;
             var problem = Read(instances.RootElement.GetProperty(cells[0]), cells[2], cells[3]);
-            var clock = Stopwatch.StartNew();
+            var before = Environment.CpuUsage.TotalTime;
             var layout = BoardSolver.Solve(problem, new BoardLimits());
-            var seconds = clock.Elapsed.TotalSeconds;
+            var seconds = (Environment.CpuUsage.TotalTime - before).TotalSeconds;
             var gap = 100.0 * (layout.Bound - layout.Value) / layout.Bound;
             var kind = cells[2].StartsWith('u') ? cells[3].StartsWith('f') ? "unlimited" : "unlimited, turned" : cells[2].Contains("one copy", StringComparison.Ordinal) ? "one of each" : "limited";
             var isKnown = long.TryParse(cells[7], CultureInfo.InvariantCulture, out var known) && known == layout.Value;

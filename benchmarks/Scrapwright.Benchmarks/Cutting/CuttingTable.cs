@@ -19,7 +19,7 @@ internal static class CuttingTable
         if (at >= 0) rest.RemoveRange(at, 2);
         var what = rest.FirstOrDefault(a => a is "1d" or "2d");
         var name = rest.FirstOrDefault(a => a is not ("1d" or "2d")) ?? "";
-        Console.WriteLine($"{RuntimeInformation.FrameworkDescription}, one thread, {DateTime.UtcNow:yyyy-MM-dd}");
+        Console.WriteLine($"{RuntimeInformation.FrameworkDescription}, one thread, seconds of processor time, {DateTime.UtcNow:yyyy-MM-dd}");
         if (what is not "2d") BarTable.Run(folder, name);
         if (what is not "1d") BoardTableRows.Run(folder, name);
         return 0;

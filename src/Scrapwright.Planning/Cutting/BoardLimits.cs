@@ -4,7 +4,7 @@ namespace Scrapwright.Planning.Cutting;
 internal sealed record BoardLimits
 {
     /// <summary>Most times two pieces are put together.</summary>
-    internal long MostPairs { get; init; } = 2_000_000_000;
+    internal long MostPairs { get; init; } = 600_000_000;
 
     /// <summary>Most pieces remembered.</summary>
     internal int MostBuilds { get; init; } = 1_000_000;

@@ -9,12 +9,18 @@ switch (args)
         return await PlanningTable.RunAsync(rest);
     case ["cutting", .. var rest]:
         return CuttingTable.Run(rest);
+    case ["baselines", .. var rest]:
+        return await BaselineTable.RunAsync(rest);
+    case ["growth", .. var rest]:
+        return await GrowthTable.RunAsync(rest);
     case ["start", .. var rest]:
         return await StartTable.RunAsync(rest);
     case []:
         Console.WriteLine("""
             benchmarks planning [example|large]   what the planner reaches, level by level, with the first placement beside it
             benchmarks cutting [1d|2d] [NAME] [--folder FOLDER]   published cutting instances with known optima: ours, bound, seconds
+            benchmarks baselines [PILES]          gifts and wood beside a careful maker's and the first placement's
+            benchmarks growth [OFFCUTS]           how time grows from 25 to 1,000 offcuts
             benchmarks start WEB.dll [RUNS]       start of the built web app to its first page
             benchmarks micro …                    entry line and lengths, by BenchmarkDotNet (options as there, for example --filter *)
             """);
@@ -23,6 +29,6 @@ switch (args)
         BenchmarkSwitcher.FromAssembly(typeof(PlanningTable).Assembly).Run(rest);
         return 0;
     default:
-        Console.Error.WriteLine($"Found '{string.Join(' ', args)}', expected planning, cutting, start or micro.");
+        Console.Error.WriteLine($"Found '{string.Join(' ', args)}', expected planning, cutting, baselines, growth, start or micro.");
         return 2;
 }

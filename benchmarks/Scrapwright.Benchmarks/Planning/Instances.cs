@@ -7,7 +7,7 @@ using Scrapwright.Files;
 
 namespace Scrapwright.Benchmarks.Planning;
 
-/// <summary>Piles and gift lists to plan; the large one is invented from a fixed seed.</summary>
+/// <summary>Piles and gift lists to plan; the large one is invented from a seed.</summary>
 internal static class Instances
 {
     private static readonly string[] Woods =
@@ -16,9 +16,9 @@ internal static class Instances
     internal static PlanRequest Example => ExampleWorkshop.Request;
 
     /// <summary>A pile of single offcuts and a list of gifts of all three families.</summary>
-    internal static PlanRequest Large(int offcuts, int gifts)
+    internal static PlanRequest Large(int offcuts, int gifts, int seed = 20260621)
     {
-        var random = new Random(20260621);
+        var random = new Random(seed);
         Length Eighths(int least, int most) => Length.FromInches(random.Next(least, most + 1), 8);
         return new PlanRequest
         {

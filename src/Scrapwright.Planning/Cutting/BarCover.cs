@@ -5,9 +5,9 @@ namespace Scrapwright.Planning.Cutting;
 /// <summary>Chooses among given patterns so that every item is covered at no more than a given cost.</summary>
 internal static class BarCover
 {
-    /// <summary>The cheapest choice.</summary>
+    /// <summary>The cheapest choice, or any within the cost when <paramref name="isAnyGood"/>: the search for one is much quicker without an aim.</summary>
     internal static BarAnswer Find(
-        BarSizes problem, IReadOnlyList<(BarPattern Pattern, int MostUses)> patterns, long cost, double work, CancellationToken cancellationToken)
+        BarSizes problem, IReadOnlyList<(BarPattern Pattern, int MostUses)> patterns, long cost, bool isAnyGood, double work, CancellationToken cancellationToken)
     {
         var model = new CpModel();
         var uses = patterns.Select(p => model.NewIntVar(0, p.MostUses, "")).ToArray();
@@ -23,7 +23,7 @@ internal static class BarCover
 
         var total = LinearExpr.WeightedSum(uses, patterns.Select(p => problem.Price[p.Pattern.Stock]));
         model.Add(total <= cost);
-        model.Minimize(total);
+        if (!isAnyGood) model.Minimize(total);
         for (var stock = 0; stock < problem.Room.Length; stock++)
         {
             var rack = Enumerable.Range(0, uses.Length).Where(p => patterns[p].Pattern.Stock == stock).Select(p => uses[p]).ToArray();

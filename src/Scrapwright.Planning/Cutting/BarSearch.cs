@@ -55,8 +55,8 @@ internal sealed class BarSearch(BarSizes problem, BarLimits limits, Cancellation
 
         if (listed is null) return;
         var answer = new BarAnswer(null, false);
-        if (listed.Count <= limits.MostTreePatterns) answer = BarTreeCover.Find(problem, listed, cost, limits.MostTreeNodes, cancellationToken);
-        if (!answer.IsCertain) answer = BarCover.Find(problem, listed, cost, limits.SolverWork, cancellationToken) is var second && second.Found is null && !second.IsCertain ? answer : second;
+        if (listed.Count <= limits.MostTreePatterns) answer = BarTreeCover.Find(problem, listed, cost, cost == bound, limits.MostTreeNodes, cancellationToken);
+        if (!answer.IsCertain) answer = BarCover.Find(problem, listed, cost, cost == bound, limits.SolverWork, cancellationToken) is var second && second.Found is null && !second.IsCertain ? answer : second;
         if (answer.Found is { } found && dive.Cost(found) < Cost) best = found;
         if (answer.IsCertain) bound = answer.Found is null ? Math.Max(bound, cost + 1) : Math.Max(bound, Cost);
     }
@@ -67,7 +67,7 @@ internal sealed class BarSearch(BarSizes problem, BarLimits limits, Cancellation
         hasChosen = true;
         var pool = columns.Patterns.Concat(dive.Met).DistinctBy(p => p.Key)
             .Select(p => (p, p.Counts.Max(c => (problem.Demands[c.Item] + c.Count - 1) / c.Count))).ToList();
-        if (BarTreeCover.Find(problem, pool, Cost - 1, limits.MostTreeNodes / 10, cancellationToken).Found is { } found) best = found;
+        if (BarTreeCover.Find(problem, pool, Cost - 1, Cost - 1 == bound, limits.MostTreeNodes / 10, cancellationToken).Found is { } found) best = found;
     }
 
     /// <summary>Each pattern on the cheapest bar that holds it and is still there, so that no bar is bought that is on hand.</summary>

@@ -5,9 +5,9 @@ namespace Scrapwright.Planning.Cutting;
 /// <summary>As <see cref="BarCover"/>, by branching on linear programs: better where nearly every pattern has to be full.</summary>
 internal static class BarTreeCover
 {
-    /// <summary>The cheapest choice.</summary>
+    /// <summary>The cheapest choice, or any within the cost when <paramref name="isAnyGood"/>.</summary>
     internal static BarAnswer Find(
-        BarSizes problem, IReadOnlyList<(BarPattern Pattern, int MostUses)> patterns, long cost, int mostNodes, CancellationToken cancellationToken)
+        BarSizes problem, IReadOnlyList<(BarPattern Pattern, int MostUses)> patterns, long cost, bool isAnyGood, int mostNodes, CancellationToken cancellationToken)
     {
         using var solver = Solver.CreateSolver("SCIP");
         var waste = problem.Waste(cost);
@@ -21,7 +21,7 @@ internal static class BarTreeCover
             foreach (var (item, count) in pattern.Counts) covers[item].SetCoefficient(uses[p], count);
             racks[pattern.Stock]?.SetCoefficient(uses[p], 1);
             total.SetCoefficient(uses[p], problem.Price[pattern.Stock]);
-            solver.Objective().SetCoefficient(uses[p], problem.Price[pattern.Stock]);
+            if (!isAnyGood) solver.Objective().SetCoefficient(uses[p], problem.Price[pattern.Stock]);
         }
 
         solver.Objective().SetMinimization();

@@ -4,10 +4,10 @@ namespace Scrapwright.Planning.Cutting;
 internal sealed record BoardLimits
 {
     /// <summary>Most times two pieces are put together.</summary>
-    internal long MostPairs { get; init; } = 600_000_000;
+    internal long MostPairs { get; init; } = 6_000_000_000;
 
     /// <summary>Most pieces remembered.</summary>
-    internal int MostBuilds { get; init; } = 1_000_000;
+    internal int MostBuilds { get; init; } = 2_000_000;
 
     /// <summary>Most steps of improving the bound by prices on copies, and most table entries looked at in doing so.</summary>
     internal (int Rounds, long Steps) Prices { get; init; } = (200, 20_000_000_000);

@@ -49,6 +49,19 @@ internal static class PlanText
             yield return $"  {fit.Gift}, {fit.Fit.HeldTitle} {fit.Fit.Title}: {FitWords.Verdict(fit.Season, shop)} {FitWords.Remedy(fit.Fit, fit.Season, shop)}";
     }
 
+    /// <summary>What differs from the plan before.</summary>
+    internal static IEnumerable<string> Changes(IReadOnlyCollection<PlanChange> changes)
+    {
+        if (changes.Count == 0)
+        {
+            yield return "Nothing changed from the plan before.";
+            yield break;
+        }
+
+        yield return "Changed from the plan before:";
+        foreach (var change in changes) yield return $"  {change.Text}";
+    }
+
     internal static IEnumerable<string> Unmade(IReadOnlyCollection<UnmadeGift> unmade, Shop shop)
     {
         if (unmade.Count == 0) yield break;

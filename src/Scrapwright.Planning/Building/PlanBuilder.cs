@@ -36,7 +36,7 @@ internal sealed partial class PlanBuilder
     /// <summary>The glue-up whose strips find no order, or null.</summary>
     internal static int? FindUnorderable(Problem problem, Placement placement)
     {
-        foreach (var index in placement.Panels)
+        foreach (var index in placement.Panels.Where(p => problem.Panels[p].Done is null))
         {
             var panel = problem.Panels[index];
             ImmutableArray<string> species = [.. placement.Segments.Where(s => s.Panel == index).Select(s => problem.Patterns[s.Pattern].Offcut.Species)];
@@ -82,6 +82,7 @@ internal sealed partial class PlanBuilder
             Ledger = Ledger(left),
             Rods = rods,
             Shopping = ShoppingList.For(problem.Request, made, rods),
+            Before = problem.Before,
             Levels = [.. placement.Values.Select(v => new Level { Kind = v.Kind, Value = v.Value, Bound = bounds.GetValueOrDefault(v.Kind, v.Value) })],
         };
     }

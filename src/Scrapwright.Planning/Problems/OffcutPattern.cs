@@ -20,6 +20,12 @@ internal sealed record OffcutPattern(Offcut Offcut, int OffcutIndex, Route Route
     /// <summary>How many strips it is ripped into.</summary>
     internal int Rips => Lanes.Length / Layers;
 
+    /// <summary>True when a lane is cut into pieces already.</summary>
+    internal bool IsCut(int lane) => Runs.Any(r => r.Lane == lane && r.Piece is not null);
+
+    /// <summary>The runs of a lane, with their places.</summary>
+    internal IEnumerable<(int Index, ClearRun Run)> RunsOf(int lane) => Runs.Index().Where(r => r.Item.Lane < 0 || r.Item.Lane == lane);
+
     /// <summary>Thickness ladder of a strip of the lane that is used over the given length.</summary>
     internal Ladder Thickness(int lane, Length needed, Shop shop) => Route switch
     {

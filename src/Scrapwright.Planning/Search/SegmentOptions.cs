@@ -50,12 +50,17 @@ internal sealed class SegmentOptions
     internal long Total => listOfPanel.Concat(listOfRuns).Sum(l => (long)lists[l].Length);
 
     // The shop is the same for all, so parts' sizes and the mode decide all that a glue-up needs.
-    private static object Key(PanelCandidate p) => (p.Part.Length, p.Part.Width, p.Part.Thickness, p.Needs.Blanks, p.Needs.Layers, p.WidestRough);
+    private static object Key(PanelCandidate p) => (p.Part.Length, p.Part.Width, p.Part.Thickness, p.Needs.Blanks, p.Needs.Layers, p.WidestRough, p.Done is not null);
 
-    private static object Key(RunDemand r) => (r.Needs.Length, r.Needs.RoughWidth, r.Needs.StripThickness(Length.Zero), r.Runs.Length);
+    private static object Key(RunDemand r) => (r.Needs.Length, r.Needs.RoughWidth, r.Needs.StripThickness(Length.Zero), r.Runs.Length, r.Done is not null);
 
     private IEnumerable<SegmentOption> ForPanel(PanelCandidate panel)
     {
+        if (panel.Done is not null)
+        {
+            yield break;
+        }
+
         var needed = panel.Needs.Overlap;
         foreach (var (index, pattern, lane, run) in Stretches())
         {
@@ -71,6 +76,11 @@ internal sealed class SegmentOptions
     /// <summary>A lane much wider than the parts is not used: there is a pattern that rips it first.</summary>
     private IEnumerable<SegmentOption> ForRuns(RunDemand demand)
     {
+        if (demand.Done is not null)
+        {
+            yield break;
+        }
+
         var needed = demand.Needs.Length;
         foreach (var (index, pattern, lane, run) in Stretches())
         {
@@ -89,7 +99,7 @@ internal sealed class SegmentOptions
         {
             for (var lane = 0; lane < problem.Patterns[p].Lanes.Length; lane++)
             {
-                for (var run = 0; run < problem.Patterns[p].Runs.Length; run++)
+                foreach (var (run, _) in problem.Patterns[p].RunsOf(lane).Where(r => !r.Run.IsClosed))
                 {
                     yield return (p, problem.Patterns[p], lane, run);
                 }

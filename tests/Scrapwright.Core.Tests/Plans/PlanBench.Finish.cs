@@ -50,7 +50,7 @@ internal sealed partial class PlanBench
             Ledger = [.. offcuts.Values.Select(o => Row(o.Label, Volume.Of(o.Length, o.Width, o.Thickness), parts, leftovers))],
             Rods = [.. rods],
             Shopping = ShoppingList.For(request, designs, gifts, [.. rods]),
-            Levels = [.. Enum.GetValues<LevelKind>().Select(k => new Level { Kind = k, Value = scores.ValueOf(k), Bound = scores.ValueOf(k) })],
+            Levels = [.. Enum.GetValues<LevelKind>().Where(k => k != LevelKind.StripsAsBefore).Select(k => new Level { Kind = k, Value = scores.ValueOf(k), Bound = scores.ValueOf(k) })],
         };
     }
 

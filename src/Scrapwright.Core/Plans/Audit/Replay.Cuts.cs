@@ -61,7 +61,10 @@ internal sealed partial class Replay
             piece.Board = board;
             findings.Require(boarded.Add(board.Piece), where, $"{board.Piece} is cut twice", "one cut");
             new BoardCheck(facts, findings).Check(board, piece);
-            CheckMembers(work, board, where);
+            if (facts.Plan.Made.Any(m => m.Gift == board.Gift))
+            {
+                CheckMembers(work, board, where);
+            }
         }
         else
         {

@@ -208,9 +208,6 @@ namespace Scrapwright.Storage.Migrations
                     b.Property<long>("Id")
                         .HasColumnType("INTEGER");
 
-                    b.Property<string>("Choices")
-                        .HasColumnType("TEXT");
-
                     b.Property<string>("Json")
                         .HasColumnType("TEXT");
 

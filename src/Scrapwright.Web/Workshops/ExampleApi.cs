@@ -26,7 +26,6 @@ internal static class ExampleApi
             Gifts = example.Gifts,
             Shop = example.Shop,
             Designs = example.Designs,
-            Choices = example.Choices,
         };
     }
 }

@@ -13,6 +13,8 @@ switch (args)
         return await BaselineTable.RunAsync(rest);
     case ["growth", .. var rest]:
         return await GrowthTable.RunAsync(rest);
+    case ["replan"]:
+        return await ReplanTable.RunAsync();
     case ["start", .. var rest]:
         return await StartTable.RunAsync(rest);
     case []:
@@ -21,6 +23,7 @@ switch (args)
             benchmarks cutting [1d|2d] [NAME] [--folder FOLDER]   published cutting instances with known optima: ours, bound, seconds
             benchmarks baselines [PILES]          gifts and wood beside a careful maker's and the first placement's
             benchmarks growth [OFFCUTS]           how time grows from 25 to 1,000 offcuts
+            benchmarks replan                     planning again after one changed size, 60 offcuts
             benchmarks start WEB.dll [RUNS]       start of the built web app to its first page
             benchmarks micro …                    entry line and lengths, by BenchmarkDotNet (options as there, for example --filter *)
             """);
@@ -29,6 +32,6 @@ switch (args)
         BenchmarkSwitcher.FromAssembly(typeof(PlanningTable).Assembly).Run(rest);
         return 0;
     default:
-        Console.Error.WriteLine($"Found '{string.Join(' ', args)}', expected planning, cutting, baselines, growth, start or micro.");
+        Console.Error.WriteLine($"Found '{string.Join(' ', args)}', expected planning, replan, cutting, baselines, growth, start or micro.");
         return 2;
 }

@@ -19,7 +19,7 @@ public static class FileMessages
     public const string SomeRows = "a first line with the names of the columns";
 
     /// <summary>Expected: a folder.</summary>
-    public const string AFolder = "a workshop folder with pile.csv and gifts.csv, and if wanted shop.json and designs/*.json";
+    public const string AFolder = "a workshop folder with pile.csv and gifts.csv, and if wanted shop.json, choices.json and designs/*.json";
 
     /// <summary>Expected: a file that must be there.</summary>
     public const string TheFile = "this file";

@@ -3,6 +3,7 @@ using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Files;
@@ -12,7 +13,7 @@ public static class WorkshopFiles
 {
     /// <summary>Reads a workshop: all of it, or every problem of every file.</summary>
     /// <param name="workshop">Name of the workshop.</param>
-    /// <param name="files">The files there are; others than pile.csv, gifts.csv, shop.json and designs/*.json are left alone.</param>
+    /// <param name="files">The files there are; others than pile.csv, gifts.csv, shop.json, choices.json and designs/*.json are left alone.</param>
     public static FileOutcome<PlanRequest> Read(string workshop, IReadOnlyDictionary<string, byte[]> files)
     {
         ArgumentNullException.ThrowIfNull(files);
@@ -26,7 +27,15 @@ public static class WorkshopFiles
         var shop = files.TryGetValue(ShopFile.Name, out var shopBytes) ? gathered.Take(ShopFile.Parse(shopBytes)) ?? new Shop() : new Shop();
         var pile = files.TryGetValue(PileFile.Name, out var pileBytes) ? gathered.TakeMany(PileFile.Parse(pileBytes, shop.Unit)) : gathered.Missing<Offcut>(PileFile.Name);
         var gifts = files.TryGetValue(GiftsFile.Name, out var giftBytes) ? gathered.TakeMany(GiftsFile.Parse(giftBytes, shop)) : gathered.Missing<Gift>(GiftsFile.Name);
-        return gathered.Outcome(new PlanRequest { Workshop = workshop, Shop = shop, Pile = pile, Gifts = gifts, Designs = ReadDesigns(files, gathered) });
+        var request = new PlanRequest { Workshop = workshop, Shop = shop, Pile = pile, Gifts = gifts, Designs = ReadDesigns(files, gathered) };
+
+        // Choices name offcuts and gifts: while those cannot be read, there is nothing to check them against.
+        if (gathered.Problems.Count == 0 && files.TryGetValue(ChoicesFile.Name, out var choiceBytes) && gathered.Take(ChoicesFile.Parse(choiceBytes, request)) is { } choices)
+        {
+            request = request with { Choices = choices };
+        }
+
+        return gathered.Outcome(request);
     }
 
     /// <summary>The text of every file of a workshop, by name.</summary>
@@ -38,6 +47,8 @@ public static class WorkshopFiles
         files[PileFile.Name] = PileFile.Write(request.Pile, request.Shop.Unit);
         files[GiftsFile.Name] = GiftsFile.Write(request.Gifts);
         files[ShopFile.Name] = ShopFile.Write(request.Shop);
+        var choices = ChoiceFaults.Sound(request);
+        if (!choices.AreNone) files[ChoicesFile.Name] = ChoicesFile.Write(choices);
         foreach (var design in request.Designs) files[DesignFile.NameOf(design)] = DesignFile.Write(design);
         return files.ToImmutable();
     }

@@ -14,7 +14,7 @@ public static class WorkshopFolder
         if (!Directory.Exists(path)) return Refused(path, File.Exists(path) ? "a file" : "no such folder", FileMessages.AFolder);
         var files = new Dictionary<string, byte[]>(StringComparer.Ordinal);
         var designs = Path.Combine(path, DesignFile.Folder);
-        string[] names = [PileFile.Name, GiftsFile.Name, ShopFile.Name];
+        string[] names = [PileFile.Name, GiftsFile.Name, ShopFile.Name, ChoicesFile.Name];
         try
         {
             foreach (var name in names.Where(name => File.Exists(Path.Combine(path, name)))) files[name] = ReadStart(Path.Combine(path, name));

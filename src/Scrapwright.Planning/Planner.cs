@@ -16,21 +16,32 @@ public static class Planner
     /// <param name="progress">Told of every improvement; may be null.</param>
     /// <param name="cancellationToken">Ends the search; the best plan so far is the outcome, or cancelled when there is none.</param>
     /// <exception cref="InvalidOperationException">The audit rejected the plan: a fault of this program, never shown as a plan.</exception>
-    public static Task<PlanOutcome> PlanAsync(PlanRequest request, PlanLimits limits, IProgress<PlanProgress>? progress = null, CancellationToken cancellationToken = default)
+    public static Task<PlanOutcome> PlanAsync(PlanRequest request, PlanLimits limits, IProgress<PlanProgress>? progress = null, CancellationToken cancellationToken = default) =>
+        PlanAsync(request, limits, null, progress, cancellationToken);
+
+    /// <summary>Searches for the best plan, beginning with what still holds of the plan before; of plans as good as each other it takes the one nearest to that.</summary>
+    /// <param name="request">The facts. Labels must be unique.</param>
+    /// <param name="limits">When to stop.</param>
+    /// <param name="former">The plan before, which holds for the request it was made from; null when there is none.</param>
+    /// <param name="progress">Told of every improvement; may be null.</param>
+    /// <param name="cancellationToken">Ends the search; the best plan so far is the outcome, or cancelled when there is none.</param>
+    /// <exception cref="InvalidOperationException">The audit rejected the plan: a fault of this program, never shown as a plan.</exception>
+    public static Task<PlanOutcome> PlanAsync(
+        PlanRequest request, PlanLimits limits, Plan? former, IProgress<PlanProgress>? progress = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(limits);
         return Task.Factory.StartNew(
-            () => Plan(request, limits, progress, cancellationToken), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+            () => Plan(request, limits, former, progress, cancellationToken), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
     }
 
-    private static PlanOutcome Plan(PlanRequest request, PlanLimits limits, IProgress<PlanProgress>? progress, CancellationToken cancellationToken)
+    private static PlanOutcome Plan(PlanRequest request, PlanLimits limits, Plan? former, IProgress<PlanProgress>? progress, CancellationToken cancellationToken)
     {
         var clock = Stopwatch.StartNew();
-        var problem = ProblemMaker.Make(request);
+        var problem = ProblemMaker.Make(request, former);
         var options = new SegmentOptions(problem);
-        var first = FirstPlacement.Find(problem, options);
-        var bounds = PlanModel.LevelOrder.ToDictionary(k => k, k => PlacementValues.TrivialBound(problem, k));
+        var first = FormerPlacement.Start(problem, options);
+        var bounds = problem.Levels.ToDictionary(k => k, k => PlacementValues.TrivialBound(problem, k));
         var best = Audited(PlanBuilder.Build(problem, first, bounds));
         progress?.Report(new PlanProgress("First plan", clock.Elapsed, best.Levels, best));
         if (problem.Gifts.IsEmpty || cancellationToken.IsCancellationRequested)
@@ -73,7 +84,8 @@ public static class Planner
         LevelKind.GiftsMade => "Gifts made",
         LevelKind.Looks => "Looks",
         LevelKind.WoodUsed => "Wood used",
-        _ => "Clamp loads",
+        LevelKind.ClampLoads => "Clamp loads",
+        _ => "Strips as before",
     };
 
     private static Plan Audited(Plan plan)

@@ -36,6 +36,12 @@ public sealed record StoredRun
     /// <summary>Every gift with what is missing when none can be made.</summary>
     public ImmutableArray<UnmadeGift> Unmade { get; init; } = [];
 
+    /// <summary>Whether it began from a plan before.</summary>
+    public bool HasFormer { get; init; }
+
+    /// <summary>What differs from the plan before; empty when there was none.</summary>
+    public ImmutableArray<PlanChange> Changes { get; init; } = [];
+
     /// <summary>What went wrong; empty when nothing did.</summary>
     public string Message { get; init; } = "";
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Storage;
@@ -19,6 +20,9 @@ public sealed record WorkshopContents
 
     /// <summary>The shop.</summary>
     public Shop? Shop { get; init; }
+
+    /// <summary>What the maker has decided.</summary>
+    public MakerChoices? Choices { get; init; }
 
     /// <summary>All designs beside the built-in ones.</summary>
     public ImmutableArray<Design>? Designs { get; init; }

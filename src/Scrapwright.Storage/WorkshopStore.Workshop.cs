@@ -3,6 +3,7 @@ using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
 using Scrapwright.Storage.Tables;
 
@@ -20,6 +21,7 @@ public sealed partial class WorkshopStore
                 {
                     Workshop = shop?.Name ?? "",
                     Shop = ShopOf(shop),
+                    Choices = ChoicesOf(shop),
                     Pile = [.. (await Pile(context).ToListAsync(cancellationToken)).Select(r => r.Offcut())],
                     Gifts = [.. (await GiftList(context).ToListAsync(cancellationToken)).Select(r => r.Gift())],
                     Designs = [.. (await context.Designs.OrderBy(r => r.Key).ToListAsync(cancellationToken)).Select(DesignOf)],
@@ -34,6 +36,14 @@ public sealed partial class WorkshopStore
     /// <summary>Keeps the shop.</summary>
     public Task PutShopAsync(Shop shop, CancellationToken cancellationToken = default) =>
         ReplaceAsync(new WorkshopContents { Shop = shop }, cancellationToken: cancellationToken);
+
+    /// <summary>What the maker has decided.</summary>
+    public Task<MakerChoices> GetChoicesAsync(CancellationToken cancellationToken = default) =>
+        ReadAsync(async context => ChoicesOf(await context.Shop.SingleOrDefaultAsync(cancellationToken)), cancellationToken);
+
+    /// <summary>Keeps what the maker has decided, in place of what was kept.</summary>
+    public Task PutChoicesAsync(MakerChoices choices, CancellationToken cancellationToken = default) =>
+        ReplaceAsync(new WorkshopContents { Choices = choices }, cancellationToken: cancellationToken);
 
     /// <summary>Keeps the workshop's name.</summary>
     public Task PutNameAsync(string name, CancellationToken cancellationToken = default) =>
@@ -93,7 +103,7 @@ public sealed partial class WorkshopStore
                     context.AddRange(designs.Select(RowOf));
                 }
 
-                if (contents.Shop is not null || contents.Name is not null) await ChangeShopAsync(context, contents, cancellationToken);
+                if (contents.Shop is not null || contents.Name is not null || contents.Choices is not null) await ChangeShopAsync(context, contents, cancellationToken);
                 await context.SaveChangesAsync(cancellationToken);
                 return (new ReplaceOutcome.Replaced(), true);
             },
@@ -119,11 +129,15 @@ public sealed partial class WorkshopStore
         var row = await context.Shop.SingleOrDefaultAsync(cancellationToken);
         if (row is null) context.Add(row = new ShopRow());
         if (contents.Name is { } name) row.Name = name;
+        if (contents.Choices is { } choices) row.Choices = choices.AreNone ? null : JsonSerializer.Serialize(choices, PlanJson.Options);
         if (contents.Shop is { } shop) row.Json = JsonSerializer.Serialize(shop, PlanJson.Options);
     }
 
     private static Shop ShopOf(ShopRow? row) =>
         row?.Json is { } json ? JsonSerializer.Deserialize<Shop>(json, PlanJson.Options)! : new();
+
+    private static MakerChoices ChoicesOf(ShopRow? row) =>
+        row?.Choices is { } json ? JsonSerializer.Deserialize<MakerChoices>(json, PlanJson.Options)! : new();
 
     private static DesignRow RowOf(Design design) => new() { Key = design.Key, Json = JsonSerializer.Serialize(design, PlanJson.Options) };
 

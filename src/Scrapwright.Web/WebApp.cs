@@ -49,7 +49,7 @@ public static class WebApp
         builder.Logging.AddFilter("Microsoft.AspNetCore.Diagnostics.ExceptionHandlerMiddleware", LogLevel.None);
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(5));
         builder.Services.AddSingleton(_ => TimeProvider.System);
-        builder.Services.AddSingleton<MakePlan>((request, limits, progress, cancellationToken) => Planner.PlanAsync(request, limits, progress, cancellationToken));
+        builder.Services.AddSingleton<MakePlan>((request, limits, former, progress, cancellationToken) => Planner.PlanAsync(request, limits, former, progress, cancellationToken));
         builder.Services.AddSingleton<PlanRuns>();
         builder.Services.AddHostedService(provider => provider.GetRequiredService<PlanRuns>());
         services?.Invoke(builder.Services);
@@ -87,6 +87,7 @@ public static class WebApp
         app.MapRuns();
         app.MapPlan();
         app.MapPaper();
+        app.MapChoices();
     }
 
     private static void Announce(WebApplication app, WorkshopStore store)

@@ -14,8 +14,6 @@ public sealed class TypeTests
         "LabColour(l)", "LabColour(a)", "LabColour(b)",
         // Density over that of water, and a number of standard deviations.
         "SpecificGravity.DensityKgPerM3(specificGravity)", "SpecificGravity.FromBasic(basicSpecificGravity)", "SpecificGravity.FromTable(specificGravity12)", "Chance.NormalShare(z)",
-        "Chance.Quantile(share)", "Risk.Of(deviations)", "Risk.Deviations(risk)", "PanelNeeds.WidthDeviations(risk)", "PanelNeeds.WidthBase(deviations)", "PanelNeeds.WidthPerEdge(deviations)",
-        "OddsCurve(belowShare)",
         // Time over the time that water needs through half a board.
         "Acclimatisation.ShareReached(fourierNumber)",
         "DensityClasses.Of(specificGravity)",

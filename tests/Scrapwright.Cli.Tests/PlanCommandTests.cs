@@ -47,6 +47,36 @@ public sealed class PlanCommandTests(ExamplePlan example) : IClassFixture<Exampl
     }
 
     [Fact]
+    public async Task A_plan_made_from_another_lists_what_changed()
+    {
+        using var shed = new Workshop();
+        foreach (var file in Directory.EnumerateFiles(example.Shed)) File.Copy(file, shed.PathOf(Path.GetFileName(file)));
+        var offcut = Scrapwright.Core.Plans.PlanJson.Read(await File.ReadAllTextAsync(example.Plan)).GlueUps[0].Strips[0].Offcut;
+        await File.WriteAllTextAsync(shed.PathOf("choices.json"), $"{{ \"saved\": [\"{offcut}\"] }}");
+
+        var ran = await Program.RunAsync("plan", shed.Folder, "--out", shed.PathOf("out"), "--seconds", "1", "--repeatable", "--from", example.Plan);
+
+        Assert.Equal(0, ran.Code);
+        Assert.Contains("  Strips as before: ", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("\nChanged from the plan before:\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains($"offcut {offcut} stays whole\n", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Bad_choices_and_a_bad_plan_to_begin_from_are_told_with_their_place()
+    {
+        using var shed = new Workshop();
+        foreach (var file in Directory.EnumerateFiles(example.Shed)) File.Copy(file, shed.PathOf(Path.GetFileName(file)));
+        var from = await Program.RunAsync("plan", shed.Folder, "--out", shed.PathOf("out"), "--from", shed.PathOf("pile.csv"));
+        await File.WriteAllTextAsync(shed.PathOf("choices.json"), "{\n  \"saved\": [\"nowhere\"] }");
+
+        var choices = await Program.RunAsync("plan", shed.Folder, "--out", shed.PathOf("out"));
+
+        Assert.Equal((2, 2), (from.Code, choices.Code));
+        Assert.Contains("choices.json, line 2, column 13: found “saved[0]: nowhere”, expected the label of an offcut in the pile.", choices.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_gift_too_many_is_left_out_with_its_reason()
     {
         using var shed = new Workshop();

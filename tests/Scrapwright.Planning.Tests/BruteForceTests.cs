@@ -79,7 +79,7 @@ public sealed class BruteForceTests
                 if (Holds(given[gift + 1], needs))
                 {
                     made += weights[request.Gifts[gift].Priority];
-                    wood += given[gift + 1].Sum(s => Cubic(needs.LeastOverlap, s.Offcut.Width, s.Offcut.Thickness, s.Layers));
+                    wood += given[gift + 1].Sum(s => Cubic(needs.Overlap, s.Offcut.Width, s.Offcut.Thickness, s.Layers));
                     loads++;
                 }
                 else if (given[gift + 1].Count > 0)
@@ -121,11 +121,8 @@ public sealed class BruteForceTests
     private static bool Holds(List<(Offcut Offcut, int Layers)> strips, PanelNeeds needs)
     {
         var shop = needs.Shop;
-
-        // Two layers of one offcut share what jointing its edges took: four times the variance, not twice.
-        var ties = strips.GroupBy(s => s.Offcut.Label).Sum(g => (g.Count() * g.Count()) - g.Count());
         return strips.Count >= 3
-            && Length.Sum(strips.Select(s => StripMilling.Width(s.Offcut.Width, shop).End)) >= needs.RoughWidth(strips.Count) + (needs.WidthPerEdge(needs.WidthDeviations(needs.WidthRisk)) * (2 * ties))
+            && Length.Sum(strips.Select(s => StripMilling.Width(s.Offcut.Width, shop).End)) >= needs.RoughWidth(strips.Count)
             && strips.All(s => StripMilling.Thickness(s.Offcut, s.Offcut.Length, s.Offcut.Width, s.Layers, shop) is var l && l.End >= needs.StripThickness(l.Spread))
             && HasOrder([.. strips.Select(s => s.Offcut.Species)], shop.MinimumContrast, null);
     }

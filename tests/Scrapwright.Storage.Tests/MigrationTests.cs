@@ -46,6 +46,22 @@ public sealed class MigrationTests : IDisposable
     }
 
     [Fact]
+    public async Task A_workshop_from_before_there_were_choices_has_none_and_keeps_new_ones()
+    {
+        await MakeAsOfAsync("GiftAirAndFinish");
+        workshop.Scalar("INSERT INTO shop (Id, Name, Json) VALUES (1, 'Garden shed', NULL)");
+        var store = await workshop.OpenAsync();
+
+        Assert.True((await store.GetChoicesAsync()).AreNone);
+        await store.PutChoicesAsync(new() { Saved = ["W1"], Pins = [new("W2", "Ash", "square")] });
+
+        var request = await (await workshop.OpenAsync()).GetRequestAsync();
+        Assert.Equal("Garden shed", request.Workshop);
+        Assert.Equal(["W1"], request.Choices.Saved);
+        Assert.Equal("Ash", Assert.Single(request.Choices.Pins).Gift);
+    }
+
+    [Fact]
     public async Task The_last_migration_can_be_taken_back()
     {
         await workshop.OpenAsync();

@@ -102,7 +102,7 @@ internal sealed class CarefulMaker
     {
         List<SegmentOption> strips = [];
         long width = 0;
-        while (strips.Count < panel.Wish.MinimumStrips || width < Needed(panel, strips))
+        while (strips.Count < panel.Wish.MinimumStrips || width < Needed(panel, strips.Count))
         {
             var next = options.ForPanel(panel.Index)
                 .Where(o => problem.Patterns[o.Segment.Pattern] is { Route: Route.MillWhole, Lanes.Length: 1 } && pile.HasRoom(o)
@@ -127,6 +127,6 @@ internal sealed class CarefulMaker
     // The shortest that fits comes first: a long one is kept for what needs it.
     private Core.Measures.Length LengthOf(SegmentOption option) => problem.Patterns[option.Segment.Pattern].Offcut.Length;
 
-    private static long Needed(PanelCandidate panel, List<SegmentOption> strips) =>
-        Grid.Hundredths.Up(panel.WidthBase) + WidthInHand.Of(strips);
+    private static long Needed(PanelCandidate panel, int strips) =>
+        Grid.Hundredths.Up(panel.Needs.WidthBase) + (Grid.Hundredths.Up(panel.Needs.WidthPerStrip) * strips);
 }

@@ -19,10 +19,18 @@ internal sealed class PlanCommand(Terminal terminal) : AsyncCommand<PlanSettings
             case FileOutcome<PlanRequest>.Read read:
                 foreach (var doubt in read.Doubts) await terminal.Error.WriteLineAsync($"{doubt}");
                 var request = settings.Name is null ? read.Content : read.Content with { Workshop = settings.Name };
+                Plan? former = null;
+                if (settings.From is { } from)
+                {
+                    var outcome = FormerPlan.Read(from);
+                    if (outcome is FileOutcome<Plan>.Refused unread) return Refusal.Write(terminal, unread.Problems, unread.More);
+                    former = (outcome as FileOutcome<Plan>.Read)?.Content;
+                }
+
                 try
                 {
                     OutFolder.Try(settings.Out);
-                    return await PlanAsync(request, settings);
+                    return await PlanAsync(request, former, settings);
                 }
                 catch (Exception error) when (error is IOException or UnauthorizedAccessException)
                 {
@@ -34,17 +42,22 @@ internal sealed class PlanCommand(Terminal terminal) : AsyncCommand<PlanSettings
         }
     }
 
-    private async Task<int> PlanAsync(PlanRequest request, PlanSettings settings)
+    private async Task<int> PlanAsync(PlanRequest request, Plan? former, PlanSettings settings)
     {
         using var stop = new StopSignal();
         var ticker = new PlanTicker(terminal);
         var limits = new PlanLimits { Seconds = settings.Seconds, Seed = settings.Seed, Deterministic = settings.Repeatable };
-        var outcome = await ticker.ShowAsync(Planner.PlanAsync(request, limits, ticker, stop.Token), settings.Seconds);
+        var outcome = await ticker.ShowAsync(Planner.PlanAsync(request, limits, former, ticker, stop.Token), settings.Seconds);
         switch (outcome)
         {
             case PlanOutcome.Planned planned:
                 var written = Write(planned.Plan, settings);
                 foreach (var line in PlanText.Lines(planned.Plan)) await terminal.Out.WriteLineAsync(line);
+                if (former is not null)
+                {
+                    foreach (var line in PlanText.Changes(PlanChanges.Between(former, planned.Plan))) await terminal.Out.WriteLineAsync(line);
+                }
+
                 await terminal.Out.WriteLineAsync($"Written: {string.Join(", ", written)}");
                 break;
             case PlanOutcome.Impossible { Unmade.IsEmpty: true }:

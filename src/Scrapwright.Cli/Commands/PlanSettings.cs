@@ -31,6 +31,10 @@ internal sealed class PlanSettings : FolderArgument
     [Description("Name of the workshop on the sheets. Without it: the folder's name.")]
     public string? Name { get; init; }
 
+    [CommandOption("-f|--from <PLAN>")]
+    [Description("A plan.json to begin from: what is as good stays as it is there, and what changes is listed.")]
+    public string? From { get; init; }
+
     [CommandOption("--repeatable")]
     [Description("Count the search's work instead of seconds, on one core: the same input then gives the same plan.")]
     public bool Repeatable { get; init; }

@@ -14,6 +14,7 @@ internal static class LevelText
         LevelKind.Looks => "Looks",
         LevelKind.WoodUsed => "Wood used",
         LevelKind.ClampLoads => "Clamp loads",
+        LevelKind.StripsAsBefore => "Strips as before",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "A level of another kind."),
     };
 
@@ -22,6 +23,7 @@ internal static class LevelText
     {
         LevelKind.GiftsMade => $"{plan.Made.Length} of {plan.Made.Length + plan.Unmade.Length}",
         LevelKind.WoodUsed => Wood(level.Value, plan),
+        LevelKind.StripsAsBefore => $"{level.Value} of {plan.Before.Sum(s => s.Count)}",
         LevelKind.Looks => $"{level.Value} {(level.Value == 1 ? "point" : "points")}",
         _ => $"{level.Value}",
     };
@@ -34,7 +36,7 @@ internal static class LevelText
         return level.Kind switch
         {
             LevelKind.GiftsMade => $"not proven to be the most; weighted by priority, gap {Percent(level)}",
-            LevelKind.Looks => $"at most {level.Bound} can be had, gap {Percent(level)}",
+            LevelKind.Looks or LevelKind.StripsAsBefore => $"at most {level.Bound} can be had, gap {Percent(level)}",
             LevelKind.WoodUsed => $"at least {Wood(level.Bound, plan)} is needed, gap {Percent(level)}",
             _ => $"at least {level.Bound} needed, gap {Percent(level)}",
         };

@@ -4,7 +4,6 @@ using Scrapwright.Core.Fits;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
-using Scrapwright.Core.Sheets;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Cli.Output;
@@ -14,19 +13,18 @@ internal static class PlanText
 {
     internal static IEnumerable<string> Lines(Plan plan)
     {
-        var index = PlanIndex.Of(plan);
-        var chances = new PlanChances(index);
         var total = plan.Made.Length + plan.Unmade.Length;
         yield return $"{plan.Request.Workshop}: {plan.Made.Length} of {total} {(total == 1 ? "gift" : "gifts")}, {Count(plan.GlueUps.Length, "glue-up")}, {Count(plan.Steps.Length, "step")}.";
         foreach (var made in plan.Made)
         {
             var glueUps = plan.GlueUps.Where(glueUp => glueUp.Gift == made.Gift).Select(glueUp => glueUp.Id).ToArray();
-            yield return $"  {made.Gift}: {Count(made.Parts.Length, "part")}{(glueUps.Length == 0 ? "" : $" from {string.Join(", ", glueUps)}")}{Odds(made, chances.WeakestLink(made.Gift), plan.Request.Shop)}";
+            yield return $"  {made.Gift}: {Count(made.Parts.Length, "part")}{(glueUps.Length == 0 ? "" : $" from {string.Join(", ", glueUps)}")}";
         }
 
         foreach (var line in Unmade(plan.Unmade, plan.Request.Shop)) yield return line;
         yield return "How good it is:";
         foreach (var level in plan.Levels) yield return $"  {LevelText.Title(level.Kind)}: {LevelText.Figure(level, plan)}, {LevelText.Verdict(level, plan)}";
+        var index = PlanIndex.Of(plan);
         var differences = GiftDifference.Of(index);
         if (!differences.IsEmpty) yield return "Beside each other:";
         foreach (var pair in differences.Take(GiftDifference.MostShown))
@@ -39,10 +37,6 @@ internal static class PlanText
         foreach (var item in usedUp) yield return $"  {item.What}{(item.Text.Length == 0 ? "" : $": {item.Beside}")} ({item.Why})";
     }
 
-    // What is nearly certain needs no advice.
-    private static string Odds(MadeGift made, WeakLink? link, Shop shop) => link is null ? ""
-        : $"; holds its size {PlanWords.Chance(made.ChancePerMille)}{(made.ChancePerMille >= 990 ? "" : $". {ChanceWords.Of(link, made.ChancePerMille, shop)}")}";
-
     // What holds all year needs no line of its own.
     private static IEnumerable<string> Fits(PlanIndex index)
     {
@@ -53,6 +47,19 @@ internal static class PlanText
         yield return $"Fits through the year: {fits.Length - bad.Count} of {fits.Length} hold.";
         foreach (var fit in bad)
             yield return $"  {fit.Gift}, {fit.Fit.HeldTitle} {fit.Fit.Title}: {FitWords.Verdict(fit.Season, shop)} {FitWords.Remedy(fit.Fit, fit.Season, shop)}";
+    }
+
+    /// <summary>What differs from the plan before.</summary>
+    internal static IEnumerable<string> Changes(IReadOnlyCollection<PlanChange> changes)
+    {
+        if (changes.Count == 0)
+        {
+            yield return "Nothing changed from the plan before.";
+            yield break;
+        }
+
+        yield return "Changed from the plan before:";
+        foreach (var change in changes) yield return $"  {change.Text}";
     }
 
     internal static IEnumerable<string> Unmade(IReadOnlyCollection<UnmadeGift> unmade, Shop shop)

@@ -52,7 +52,7 @@ public static class ApiRoutes
     public const string Example = "/api/example";
 
     /// <summary>
-    /// POST files as multipart/form-data, field <c>files</c>: <c>pile.csv</c>, <c>gifts.csv</c>, <c>shop.json</c>, <c>designs/*.json</c>, or a zip of them.
+    /// POST files as multipart/form-data, field <c>files</c>: <c>pile.csv</c>, <c>gifts.csv</c>, <c>shop.json</c>, <c>choices.json</c>, <c>designs/*.json</c>, or a zip of them.
     /// 200 with an <see cref="ImportResult"/>. Each file replaces what the workshop has of its kind; all or nothing.
     /// </summary>
     public const string Import = "/api/import";
@@ -74,6 +74,12 @@ public static class ApiRoutes
 
     /// <summary>GET: the latest <see cref="Core.Plans.Plan"/>, 204 when there is none. The header <see cref="StaleHeader"/> tells whether the workshop has changed since.</summary>
     public const string Plan = "/api/plan";
+
+    /// <summary>POST a <see cref="StripsInOrder"/>: 204; the order is kept as a choice and the latest plan has it. 400 with what the audit says when strips may not lie so, 409 when the plan has changed.</summary>
+    public const string PlanOrder = "/api/plan/order";
+
+    /// <summary>GET: the <see cref="Core.Plans.Choices.MakerChoices"/>. PUT them: 200 with them as kept; the latest plan stays up to date when it keeps to them.</summary>
+    public const string Choices = "/api/choices";
 
     /// <summary>GET: the bench sheets as PDF; query <c>paper=letter</c> or <c>paper=a4</c>. 404 when there is no plan.</summary>
     public const string PlanSheets = "/api/plan/sheets.pdf";

@@ -33,6 +33,12 @@ public sealed record RunStatus
     /// <summary>Every gift with what is missing when none can be made; empty otherwise (a plan has its own list).</summary>
     public ImmutableArray<UnmadeGift> Unmade { get; init; } = [];
 
+    /// <summary>Whether the run began from a plan before.</summary>
+    public bool HasFormer { get; init; }
+
+    /// <summary>What differs from the plan before, at the end of a run that began from one.</summary>
+    public ImmutableArray<PlanChange> Changes { get; init; } = [];
+
     /// <summary>What went wrong, for the maker; empty unless failed.</summary>
     public string Message { get; init; } = "";
 }

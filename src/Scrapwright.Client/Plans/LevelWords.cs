@@ -14,6 +14,7 @@ public static class LevelWords
         LevelKind.Looks => "Looks and variety",
         LevelKind.WoodUsed => "Wood used",
         LevelKind.ClampLoads => "Clamp loads",
+        LevelKind.StripsAsBefore => "Strips as before",
         _ => kind.ToString(),
     };
 
@@ -22,6 +23,7 @@ public static class LevelWords
     {
         LevelKind.GiftsMade when plan is not null => $"{plan.Made.Length} of {plan.Made.Length + plan.Unmade.Length}",
         LevelKind.WoodUsed => Wood(level.Value, unit),
+        LevelKind.StripsAsBefore when plan is not null => $"{level.Value} of {plan.Before.Sum(strip => strip.Count)}",
         _ => level.Value.ToString(),
     };
 
@@ -38,7 +40,7 @@ public static class LevelWords
             LevelKind.WoodUsed when level.Bound == 0 => "how little would do is not known yet: search longer",
             LevelKind.WoodUsed => $"within {Percent(level)} of the best possible; at least {Wood(level.Bound, unit)} is needed",
             LevelKind.ClampLoads => level.Bound > 0 ? $"at least {level.Bound} needed" : "whether fewer would do is not known",
-            LevelKind.Looks => $"at most {level.Bound} possible",
+            LevelKind.Looks or LevelKind.StripsAsBefore => $"at most {level.Bound} possible",
             _ => $"within {Percent(level)} of the best possible",
         };
     }

@@ -19,7 +19,6 @@ public sealed class PlanReader
     private readonly Lazy<Dictionary<string, PanelMovement>> movements;
     private readonly Lazy<ImmutableArray<GiftDifference>> differences;
     private readonly Lazy<ImmutableArray<Consumable>> consumables;
-    private readonly Lazy<PlanChances> chances;
 
     /// <summary>A reader of one plan.</summary>
     public PlanReader(Plan plan)
@@ -30,7 +29,6 @@ public sealed class PlanReader
         weights = new(() => GiftWeights.Of(Index).ToDictionary(w => w.Gift, StringComparer.Ordinal));
         differences = new(() => GiftDifference.Of(Index));
         movements = new(() => plan.GlueUps.Zip(PanelMovement.Of(Index)).ToDictionary(pair => pair.First.Id, pair => pair.Second, StringComparer.Ordinal));
-        chances = new(() => new PlanChances(Index));
         consumables = new(() => Consumables.For(plan, Index.Designs));
     }
 
@@ -39,9 +37,6 @@ public sealed class PlanReader
 
     /// <summary>The plan.</summary>
     public Plan Plan => Index.Plan;
-
-    /// <summary>Chances of panels and gifts, also of glue-ups changed on the screen.</summary>
-    public PlanChances Chances => chances.Value;
 
     /// <summary>How different the gifts of each circle look, the most alike first.</summary>
     public ImmutableArray<GiftDifference> Differences => differences.Value;

@@ -37,12 +37,11 @@ public sealed class LadderBuilder
         return this;
     }
 
-    /// <summary>A saw cut into equal layers: each keeps its share of what the kerfs leave, rounded down, and its share of the spread.</summary>
+    /// <summary>A saw cut into equal layers: each keeps its share of what the kerfs leave, rounded down.</summary>
     public LadderBuilder SawIntoLayers(Operation operation, int layers, Length kerf)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(layers, 1);
         var layer = (size - (kerf * (layers - 1))).Divide(layers, Rounding.Down);
-        variance /= (double)layers * layers;
         rungs.Add(new Rung(operation, size - layer, layer, Spread));
         size = layer;
         return this;
@@ -56,10 +55,6 @@ public sealed class LadderBuilder
         variance = 0;
         return this;
     }
-
-    /// <summary>Spread of so many independent works of one spread, rounded up to a picometre.</summary>
-    public static Length Together(Length spread, int times) =>
-        Length.FromPicometres((long)Math.Ceiling(spread.Picometres * Math.Sqrt(times)));
 
     /// <summary>The finished ladder.</summary>
     public Ladder Build() => new(start, rungs.ToImmutable());

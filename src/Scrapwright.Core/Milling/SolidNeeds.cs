@@ -11,20 +11,11 @@ namespace Scrapwright.Core.Milling;
 /// <param name="Shop">The shop.</param>
 public sealed record SolidNeeds(GrainRun Run, ImmutableArray<Part> Parts, Shop Shop)
 {
-    /// <summary>Share of the risk that the thickness of a board may take.</summary>
-    private const double OfThickness = 0.3;
-
-    /// <summary>Share of the risk that the width of a board may take.</summary>
-    private const double OfWidth = 1 - Risk.OfLength - OfThickness;
-
-    /// <summary>How many glue-ups and boards of the gift share what may go wrong; 1 or more.</summary>
-    public int Sharers { get; init; } = 1;
-
     /// <summary>The members' parts in order along the board.</summary>
     public ImmutableArray<Part> Members => [.. Run.Members.Select(m => Parts.First(p => p.Key == m.Part))];
 
-    /// <summary>Least length, nothing in hand: the parts, kerfs between them, both ends squared.</summary>
-    public Length LeastLength
+    /// <summary>Least length: the parts, kerfs between them, both ends squared.</summary>
+    public Length Length
     {
         get
         {
@@ -34,32 +25,23 @@ public sealed record SolidNeeds(GrainRun Run, ImmutableArray<Part> Parts, Shop S
         }
     }
 
-    /// <summary>Length that the strip must have, with its part of the asked chance in hand, to a mark of the rule.</summary>
-    public Length Length => LeastLength + ReadableSize.Up(Margin(SizeChance.EndsSpread(Shop), Risk.OfLength), Shop.Unit);
-
     /// <summary>Width of the parts.</summary>
     public Length PartWidth => Members[0].Width;
 
     /// <summary>Thickness when it comes from the planer: finished and both faces' sanding.</summary>
     public Length PlanedThickness => Members[0].Thickness + (Shop.Allowances.Sand.Mean * 2);
 
-    /// <summary>Width to cut from the offcut: both edges jointed and its part of the asked chance in hand, rounded up to a mark of the rule.</summary>
+    /// <summary>Width to cut from the offcut: both edges jointed and the asked chance in hand, rounded up to a mark of the rule.</summary>
     public Length RoughWidth
     {
         get
         {
             var ladder = StripMilling.Width(PartWidth, Shop);
-            return ReadableSize.Up(PartWidth + (PartWidth - ladder.End) + Margin(ladder.Spread, OfWidth), Shop.Unit);
+            return ReadableSize.Up(PartWidth + (PartWidth - ladder.End) + Chance.Margin(ladder.Spread, Shop.ConfidencePercent), Shop.Unit);
         }
     }
 
-    /// <summary>Risk that all of this board may take. [1]</summary>
-    public double AllowedRisk => Risk.Allowed(Shop.ConfidencePercent) / Sharers;
-
-    /// <summary>Expected thickness that the milled strip must have, with its part of the asked chance in hand.</summary>
+    /// <summary>Expected thickness that the milled strip must have, with the asked chance in hand.</summary>
     /// <param name="stripSpread">One standard deviation of the strip's thickness.</param>
-    public Length StripThickness(Length stripSpread) => PlanedThickness + Margin(stripSpread, OfThickness);
-
-    private Length Margin(Length spread, double share) =>
-        Measures.Length.FromPicometres((long)Math.Ceiling(spread.Picometres * Risk.Deviations(AllowedRisk * share)));
+    public Length StripThickness(Length stripSpread) => PlanedThickness + Chance.Margin(stripSpread, Shop.ConfidencePercent);
 }

@@ -40,7 +40,7 @@ public sealed record GlueUp
     /// <summary>Width from the glue-up to trimmed.</summary>
     public required Ladder WidthLadder { get; init; }
 
-    /// <summary>Chance that the panel meets length, width and thickness, in thousandths, rounded down.</summary>
+    /// <summary>Chance that the panel holds width and thickness, in thousandths, rounded down.</summary>
     public required int ChancePerMille { get; init; }
 
     /// <summary>Least CIEDE2000 difference between neighbours in hundredths, rounded down; 0 for a single strip.</summary>

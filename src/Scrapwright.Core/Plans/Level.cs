@@ -13,7 +13,7 @@ public sealed record Level
     public required long Bound { get; init; }
 
     /// <summary>True when larger is better.</summary>
-    public bool Maximise => Kind is LevelKind.GiftsMade or LevelKind.Looks;
+    public bool Maximise => Kind is LevelKind.GiftsMade or LevelKind.Looks or LevelKind.StripsAsBefore;
 
     /// <summary>True when value and bound meet.</summary>
     public bool IsProven => Value == Bound;

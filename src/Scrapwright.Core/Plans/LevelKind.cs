@@ -14,4 +14,7 @@ public enum LevelKind
 
     /// <summary>Glue-ups, each a load of clamps. Smaller is better.</summary>
     ClampLoads,
+
+    /// <summary>Strips that are used for the same as in the plan before; only in a plan that was made from another. Larger is better.</summary>
+    StripsAsBefore,
 }

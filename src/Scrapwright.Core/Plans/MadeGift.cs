@@ -5,8 +5,4 @@ namespace Scrapwright.Core.Plans;
 /// <summary>A gift that the plan makes.</summary>
 /// <param name="Gift">Its label.</param>
 /// <param name="Parts">Every copy of every part, and the piece it is.</param>
-public sealed record MadeGift(string Gift, ImmutableArray<MadePart> Parts)
-{
-    /// <summary>Chance that all its panels and boards meet their sizes, in thousandths, rounded down.</summary>
-    public required int ChancePerMille { get; init; }
-}
+public sealed record MadeGift(string Gift, ImmutableArray<MadePart> Parts);

@@ -7,10 +7,7 @@ using Scrapwright.Core.Wood;
 namespace Scrapwright.Core.Plans;
 
 /// <summary>What the panels of one part lack.</summary>
-/// <param name="part">The part.</param>
-/// <param name="sharers">How many panel parts and boards of the gift share what may go wrong.</param>
-/// <param name="shop">The shop.</param>
-internal sealed class PanelShortage(Part part, int sharers, Shop shop)
+internal sealed class PanelShortage(Part part, Shop shop)
 {
     private const int MostLayers = 3;
     private const int MostStrips = 24;
@@ -88,7 +85,7 @@ internal sealed class PanelShortage(Part part, int sharers, Shop shop)
 
             for (var strips = Math.Max(1, wish.MinimumStrips); strips <= Math.Min(wish.MaximumStrips, MostStrips); strips++)
             {
-                yield return new Way(new PanelNeeds(part, blanks, layers, shop) { Sharers = sharers * glueUps }, glueUps, strips);
+                yield return new Way(new PanelNeeds(part, blanks, layers, shop), glueUps, strips);
             }
         }
     }

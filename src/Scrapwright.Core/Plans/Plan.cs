@@ -41,6 +41,9 @@ public sealed record Plan
     /// <summary>What to buy.</summary>
     public required ImmutableArray<ShoppingItem> Shopping { get; init; }
 
+    /// <summary>Strips of the plan before, to which this one was to keep as far as it could; empty when there was none.</summary>
+    public ImmutableArray<FormerStrip> Before { get; init; } = [];
+
     /// <summary>The levels of the objective in order.</summary>
     public required ImmutableArray<Level> Levels { get; init; }
 }

@@ -21,6 +21,11 @@ public static class PlanAudit
         var findings = new Findings();
         findings.Equal("version", plan.Version, 1);
         new PlanShape(findings).Check(plan);
+        if (findings.AreNone)
+        {
+            new ChoiceShape(findings).Check(plan);
+        }
+
         if (!findings.AreNone)
         {
             return findings.ToArray();
@@ -43,10 +48,10 @@ public static class PlanAudit
         new StepCheck(facts, findings).Check();
         var replay = new Replay(facts, findings);
         replay.Run();
-        replay.Chances.Check();
         new GiftCheck(facts, findings).Check(replay.Stock);
         new LeftoverCheck(facts, findings).Check(replay.Stock);
         new RodCheck(facts, findings).Check(replay.Stock);
+        new ChoiceCheck(facts, findings).Check();
         new LevelCheck(facts, findings).Check();
         return findings.ToArray();
     }

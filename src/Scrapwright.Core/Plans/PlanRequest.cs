@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Pile;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Plans;
@@ -23,6 +24,9 @@ public sealed record PlanRequest
 
     /// <summary>Designs from files, beside the built-in ones.</summary>
     public ImmutableArray<Design> Designs { get; init; } = [];
+
+    /// <summary>What the maker has decided already.</summary>
+    public MakerChoices Choices { get; init; } = new();
 
     /// <summary>What comes of the design of every gift, in the order of the list.</summary>
     public ImmutableArray<GiftDesign> DeriveDesigns() => GiftDesigns.Derive(Gifts, Designs, Shop);

@@ -15,7 +15,7 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
 {
     private static readonly BigInteger CubicMillimetre = BigInteger.Pow(10, 27);
 
-    /// <summary>The value of one level.</summary>
+    /// <summary>The value of one level; not of <see cref="LevelKind.StripsAsBefore"/>, which needs the plan before.</summary>
     public long ValueOf(LevelKind kind) => kind switch
     {
         LevelKind.GiftsMade => GiftsMade,

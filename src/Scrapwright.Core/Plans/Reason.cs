@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using Scrapwright.Core.Measures;
+using Scrapwright.Core.Plans.Choices;
 
 namespace Scrapwright.Core.Plans;
 
@@ -9,6 +10,7 @@ namespace Scrapwright.Core.Plans;
 [JsonDerivedType(typeof(MissingBoard), "missing-board")]
 [JsonDerivedType(typeof(WrongOption), "wrong-option")]
 [JsonDerivedType(typeof(BeyondShop), "beyond-shop")]
+[JsonDerivedType(typeof(Pinned), "pinned")]
 [JsonDerivedType(typeof(OutOfTime), "out-of-time")]
 public abstract record Reason
 {
@@ -44,6 +46,14 @@ public abstract record Reason
     /// <param name="Needed">What the part needs.</param>
     /// <param name="Allowed">What the shop has.</param>
     public sealed record BeyondShop(string Part, string Limit, Length Needed, Length Allowed) : Reason;
+
+    /// <summary>A pin of the maker cannot be kept.</summary>
+    /// <param name="Part">Key of the part.</param>
+    /// <param name="Offcut">Label of the pinned offcut.</param>
+    /// <param name="Fault">Why.</param>
+    /// <param name="Needed">The size it would need; zero where no size is the matter.</param>
+    /// <param name="Has">The size it has; zero where no size is the matter.</param>
+    public sealed record Pinned(string Part, string Offcut, PinFault Fault, Length Needed, Length Has) : Reason;
 
     /// <summary>The search ended before it could tell: the wood left over would do for this gift taken alone.</summary>
     public sealed record OutOfTime : Reason;

@@ -1,4 +1,5 @@
 using Scrapwright.Core.Measures;
+using Scrapwright.Core.Plans.Choices;
 
 namespace Scrapwright.Core.Plans;
 
@@ -18,6 +19,16 @@ public static class ReasonText
         string Text(Length length, Rounding rounding) => LengthFormatter.Format(length, style with { Rounding = rounding, Approximate = false }).Replace(' ', blank);
         string Least(Length length) => Text(length, Rounding.Up);
         string Sizes(Length width, Length length, Length thickness) => $"≥{blank}{Least(width)} wide, ≥{blank}{Least(length)} long, ≥{blank}{Least(thickness)} thick";
+        string Pinned(Reason.Pinned p) => p.Fault switch
+        {
+            PinFault.NotInPile => "is not in the pile",
+            PinFault.KeptForLater => "is kept for later",
+            PinFault.TooShort => $"is too short: {Text(p.Has, Rounding.Down)}, needed {Least(p.Needed)}",
+            PinFault.TooNarrow => $"is too narrow: {Text(p.Has, Rounding.Down)} once its edges are straight, needed {Least(p.Needed)}",
+            PinFault.TooThin => $"is too thin: {Text(p.Has, Rounding.Down)} once milled, needed {Least(p.Needed)}",
+            PinFault.NoWayFound => "no way was found beside the other strips and gifts",
+            _ => throw new ArgumentOutOfRangeException(nameof(reason), p.Fault, "A fault of a pin."),
+        };
         return reason switch
         {
             Reason.MissingStrips s =>
@@ -27,6 +38,7 @@ public static class ReasonText
             // Rounded away from each other, so that the two never read alike.
             Reason.BeyondShop b when b.Needed < b.Allowed => $"{Part(b.Part)}: {b.Limit} is {Least(b.Allowed)}, needed {Text(b.Needed, Rounding.Down)}",
             Reason.BeyondShop b => $"{Part(b.Part)}: {b.Limit} is {Text(b.Allowed, Rounding.Down)}, needed {Least(b.Needed)}",
+            Reason.Pinned p => $"{p.Offcut} is pinned to it ({Part(p.Part)}) but {Pinned(p)}: unpin it, or pin another",
             Reason.OutOfTime => "the search ended before it could tell, as the wood left over would do for this gift alone: give it more seconds",
             _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "A reason."),
         };

@@ -3,6 +3,7 @@ using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Plans;
@@ -11,7 +12,7 @@ namespace Scrapwright.Core.Plans;
 public static class Shortages
 {
     /// <summary>
-    /// Why the gift is not made; never empty. Wrong options come alone, then limits of the shop, else what each part lacks.
+    /// Why the gift is not made; never empty. Wrong options come alone, then limits of the shop, then pins that no plan can keep, else what each part lacks.
     /// When the leftovers would do for this gift alone, the one reason is <see cref="Reason.OutOfTime"/>.
     /// </summary>
     /// <param name="gift">The gift and what came of its design.</param>
@@ -28,17 +29,18 @@ public static class Shortages
         return gift.Outcome switch
         {
             DesignOutcome.Refused refused => [.. refused.Problems.Select(p => new Reason.WrongOption(p.Option, p.Found, p.Expected))],
-            DesignOutcome.Derived derived => For(derived.Product, leftovers.IsDefault ? [] : leftovers, request),
+            DesignOutcome.Derived derived => For(gift.Gift.Label, derived.Product, leftovers.IsDefault ? [] : leftovers, request),
             _ => [new Reason.OutOfTime()],
         };
     }
 
-    private static ImmutableArray<Reason> For(Product product, ImmutableArray<Leftover> leftovers, PlanRequest request)
+    private static ImmutableArray<Reason> For(string gift, Product product, ImmutableArray<Leftover> leftovers, PlanRequest request)
     {
         var shop = request.Shop;
-        var sharers = Risk.SharersOf(product);
-        var panels = product.Parts.Where(p => p is { Kind: PartKind.Panel, Wish: not null }).Select(p => new PanelShortage(p, sharers, shop)).ToArray();
-        var runs = product.Runs.Where(r => !r.Members.IsEmpty).Select(r => new SolidNeeds(r, product.Parts, shop) { Sharers = sharers }).ToArray();
+        var done = DoneWork.Of(request);
+        var panels = product.Parts.Where(p => p is { Kind: PartKind.Panel, Wish: not null } && done.StillNeeded(gift, p) > 0)
+            .Select(p => new PanelShortage(p with { Count = done.StillNeeded(gift, p) }, shop)).ToArray();
+        var runs = product.Runs.Where(r => !r.Members.IsEmpty && !done.IsCut(gift, r.Mark)).Select(r => new SolidNeeds(r, product.Parts, shop)).ToArray();
         ImmutableArray<Reason> beyond =
         [
             .. panels.Select(p => p.FindLimit()).OfType<Reason>(),
@@ -49,13 +51,22 @@ public static class Shortages
             return beyond;
         }
 
-        var wood = SpareWood.From(leftovers, request);
+        var pins = request.Choices.Pins.Where(p => p.Gift == gift).ToImmutableArray();
+        ImmutableArray<Reason> unkept = [.. pins.Select(p => PinShortage.Find(p, product, request)).OfType<Reason>()];
+        if (!unkept.IsEmpty)
+        {
+            return unkept;
+        }
+
+        var wood = SpareWood.From(leftovers, request, done);
         ImmutableArray<Reason> missing =
         [
             .. runs.Select(r => FindBoard(r, wood, shop)).OfType<Reason>(),
             .. panels.Select(p => p.FindMissing(wood)).OfType<Reason>(),
         ];
-        return missing.IsEmpty ? [new Reason.OutOfTime()] : missing;
+        return !missing.IsEmpty ? missing
+            : pins.IsEmpty ? [new Reason.OutOfTime()]
+            : [.. pins.Select(p => new Reason.Pinned(p.Part, p.Offcut, PinFault.NoWayFound, Length.Zero, Length.Zero))];
     }
 
     private static Reason.BeyondShop? FindLimit(SolidNeeds needs, Shop shop)

@@ -3,6 +3,7 @@ using System.Numerics;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
 using Scrapwright.Core.Pile;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
 using Scrapwright.Core.Wood;
 
@@ -16,14 +17,15 @@ internal sealed record SpareWood(Species Species, Offcut Offcut, Piece Piece, Im
 
     private bool IsRaw => Piece.Thickness == Offcut.Thickness;
 
-    /// <summary>The leftovers that go back to the pile and come from one offcut, in their order.</summary>
-    public static List<SpareWood> From(ImmutableArray<Leftover> leftovers, PlanRequest request)
+    /// <summary>The leftovers that go back to the pile, come from one offcut and are not kept for later, in their order.</summary>
+    public static List<SpareWood> From(ImmutableArray<Leftover> leftovers, PlanRequest request, DoneWork done)
     {
+        var saved = request.Choices.SavedIn(request.Pile);
         var offcuts = request.Pile.SelectMany(o => o.Pieces()).ToDictionary(o => o.Label, StringComparer.Ordinal);
         var wood = new List<SpareWood>();
         foreach (var leftover in leftovers.Where(l => l.Place == LeftoverPlace.Pile))
         {
-            if (leftover.Piece.Lanes is [var lane]
+            if (leftover.Piece.Lanes is [var lane] && !saved.Contains(lane.Offcut) && !done.LeftAlone.Contains(lane.Offcut)
                 && offcuts.TryGetValue(lane.Offcut, out var offcut)
                 && leftover.Piece.Length <= offcut.Length && leftover.Piece.Width <= offcut.Width
                 && SpeciesTable.FindKey(offcut.Species) is { } species)

@@ -83,20 +83,9 @@ internal static class GlueUpBlocks
         var pen = new Pen();
         var half = (width - 6) / 2;
         var left = Ladder(pen, facts, 0, half, "Thickness", glueUp.ThicknessLadder);
-        left = Odds(pen, facts, glueUp, left, half);
         var right = Ladder(pen, facts, half + 6, half, "Width", glueUp.WidthLadder);
         if (!advice.Facts.IsEmpty) right = Advice(pen, advice, half + 6, right, half);
         return new(Math.Max(left, right) + 4.5, pen.Marks);
-    }
-
-    // Below the ladder that leaves more room.
-    private static double Odds(Pen pen, PlanFacts facts, GlueUp glueUp, double topMm, double widthMm)
-    {
-        const double HeightMm = 13;
-        if (facts.PartOf(glueUp.Gift, glueUp.Part) is null || facts.Chances.WeakerCurve(glueUp) is not { } curve) return topMm;
-        var drawing = OddsPlot.Draw(curve, facts.Shop, widthMm, HeightMm);
-        pen.AddAll(Block.Of(drawing, "", 0).Marks.Select(m => m.Moved(0, topMm + 1.5)));
-        return topMm + 1.5 + HeightMm;
     }
 
     // Two rungs of one operation (the least it takes, then the rest down to size) are one visit to the machine.

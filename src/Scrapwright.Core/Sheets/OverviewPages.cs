@@ -58,8 +58,8 @@ internal static class OverviewPages
         foreach (var made in facts.Plan.Made)
         {
             var gift = facts.Gift(made.Gift);
-            var isChancy = facts.Plan.GlueUps.Any(g => g.Gift == made.Gift) || facts.Plan.Boards.Any(b => b.Gift == made.Gift);
-            var chance = isChancy ? PlanWords.Chance(made.ChancePerMille) : "";
+            var chances = facts.Plan.GlueUps.Where(g => g.Gift == made.Gift).Select(g => g.ChancePerMille).ToArray();
+            var chance = chances.Length == 0 ? "" : PlanWords.Chance((int)chances.Aggregate(1000L, (all, one) => all * one / 1000));
             table.Row(
                 [new(made.Gift, 11, true), new(facts.Product(made.Gift)?.Summary ?? gift?.Design ?? "", 9.5), new(gift?.Recipient ?? "", 9.5), new(Date(gift?.Due), 9.5), new(chance, 9.5)], 6.4);
         }

@@ -12,8 +12,6 @@ namespace Scrapwright.Core.Sheets;
 /// <summary>What the sheets look up in a plan again and again.</summary>
 internal sealed class PlanFacts
 {
-    private PlanChances? chances;
-
     internal PlanFacts(Plan plan, ImmutableArray<GiftDesign> designs)
     {
         Index = new PlanIndex(plan, designs);
@@ -24,9 +22,6 @@ internal sealed class PlanFacts
     internal PlanIndex Index { get; }
 
     internal Plan Plan => Index.Plan;
-
-    /// <summary>Chances of panels and gifts.</summary>
-    internal PlanChances Chances => chances ??= new(Index);
 
     internal ImmutableArray<GiftDesign> Designs => Index.Designs;
 

@@ -9,21 +9,40 @@ namespace Scrapwright.Planning.Building;
 internal static class LengthLayout
 {
     internal static ImmutableArray<LengthOutput> Of(
-        OffcutPattern pattern, ImmutableArray<Segment> segments, string id, Length kerf, Func<Segment, Length> needed)
+        OffcutPattern pattern, int lane, ImmutableArray<Segment> segments, string id, Length kerf, Func<Segment, Length> needed)
     {
+        if (pattern.IsCut(lane))
+        {
+            return [.. pattern.RunsOf(lane).SelectMany(r => OfPiece(r.Run, [.. segments.Where(s => s.Run == r.Index)], kerf, needed))];
+        }
+
         var outputs = new List<(Length Length, Segment? Segment, bool IsDefect)>();
         var at = Length.Zero;
-        for (var r = 0; r < pattern.Runs.Length; r++)
+        foreach (var (r, run) in pattern.RunsOf(lane))
         {
-            var run = pattern.Runs[r];
             AddDefect(outputs, at, run.From, kerf, isLast: false);
-            var mine = segments.Where(s => s.Run == r).OrderByDescending(needed).ThenBy(s => s.Panel).ThenBy(s => s.Solid).ToList();
-            AddRun(outputs, run, mine, kerf, needed);
+            AddRun(outputs, run, InOrder(segments.Where(s => s.Run == r), needed), kerf, needed);
             at = run.To;
         }
 
         AddDefect(outputs, at, pattern.Offcut.Length, kerf, isLast: true);
         return [.. outputs.Select((o, i) => new LengthOutput($"{id}/{i + 1}", o.Length, o.Segment, o.IsDefect))];
+    }
+
+    private static List<Segment> InOrder(IEnumerable<Segment> segments, Func<Segment, Length> needed) =>
+        [.. segments.OrderByDescending(needed).ThenBy(s => s.Panel).ThenBy(s => s.Solid)];
+
+    /// <summary>A piece that is cut already: as it is, or cut once more for new uses. It keeps its id; what is cut from it bears a letter behind.</summary>
+    private static IEnumerable<LengthOutput> OfPiece(ClearRun run, ImmutableArray<Segment> segments, Length kerf, Func<Segment, Length> needed)
+    {
+        if (segments.IsEmpty || run.IsClosed)
+        {
+            return [new LengthOutput(run.Piece!, run.Length, segments.IsEmpty ? null : segments[0], run.IsDefect)];
+        }
+
+        var cut = new List<(Length Length, Segment? Segment, bool IsDefect)>();
+        AddRun(cut, run, InOrder(segments, needed), kerf, needed);
+        return cut.Select((o, i) => new LengthOutput(cut.Count == 1 ? run.Piece! : $"{run.Piece}{(char)('a' + i)}", o.Length, o.Segment, o.IsDefect));
     }
 
     /// <summary>The cuts at both ends of a defect zone fall inside it.</summary>

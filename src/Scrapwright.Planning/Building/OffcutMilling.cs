@@ -110,7 +110,7 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
             return [Placed(pattern, segments[0], mill(lane), lane.Length, lane.Width)];
         }
 
-        var outputs = LengthLayout.Of(pattern, segments, lane.Id, kerf, Needed);
+        var outputs = LengthLayout.Of(pattern, laneIndex, segments, lane.Id, kerf, Needed);
         var setting = outputs.First(o => o.Segment is not null).Length;
         var cut = outputs.Length == 1
             ? [lane]
@@ -134,7 +134,7 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
 
     /// <summary>A strip whose rest would be too short to keep stays whole: its glue-up trims the ends anyway.</summary>
     private bool IsBestLeftWhole(OffcutPattern pattern, Piece lane, ImmutableArray<Segment> segments) =>
-        segments.Length == 1 && pattern.Runs.Length == 1 && pattern.Runs[0].Length == lane.Length
+        segments is [var only] && !pattern.IsCut(only.Lane) && pattern.RunsOf(only.Lane).ToArray() is [var run] && run.Run.Length == lane.Length
         && lane.Length - Needed(segments[0]) - shop.TableSaw.Kerf < shop.KeepLength;
 
     private Length Needed(Segment segment) =>

@@ -3,6 +3,7 @@ using Scrapwright.Core.Designs;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
 using Scrapwright.Core.Wood;
 using Scrapwright.Planning.Problems;
@@ -14,18 +15,49 @@ internal sealed partial class PlanBuilder
 {
     private void MakePanels(List<PlacedStrip> strips)
     {
-        var prefix = problem.Offcuts.Any(o => o.Label.StartsWith('G') && o.Label.Skip(1).Any(char.IsAsciiDigit)) ? "Panel" : "G";
+        var names = GlueUpNames.Of(problem, placement);
         foreach (var index in placement.Panels)
         {
-            MakePanel(problem.Panels[index], $"{prefix}{glueUps.Count + 1}", [.. strips.Where(s => s.Segment.Panel == index)]);
+            var panel = problem.Panels[index];
+            ImmutableArray<PlacedStrip> mine = [.. strips.Where(s => s.Segment.Panel == index)];
+            MakePanel(panel, names.Id(index), panel.Done is { } done
+                ? [.. done.Strips.Select(d => mine.First(s => s.Piece.Id == d.Piece))]
+                : InOrder(panel, mine, names.Former(index)));
         }
     }
 
-    private void MakePanel(PanelCandidate panel, string id, ImmutableArray<PlacedStrip> unordered)
+    /// <summary>In the order the maker set for these strips, else in that of the plan before, if neighbours may lie so; else in the best.</summary>
+    private ImmutableArray<PlacedStrip> InOrder(PanelCandidate panel, ImmutableArray<PlacedStrip> strips, GlueUp? former)
     {
-        var order = StripOrder.Find([.. unordered.Select(s => s.Pattern.Offcut.Species)], panel.Wish, panel.Wish.ContrastIn(shop))
-            ?? throw new InvalidOperationException($"Glue-up {id}: its strips find no order. Maybe the placement was not checked first.");
-        ImmutableArray<PlacedStrip> strips = [.. order.Select(i => unordered[i])];
+        var chosen = problem.Request.Choices.FindOrder(problem.Gifts[panel.GiftIndex].Gift.Label, panel.Part.Key, strips.Select(Chosen));
+        foreach (var wanted in new[] { chosen?.Strips, former is null ? null : ChosenOrder.Of(former).Strips }.OfType<ImmutableArray<ChosenStrip>>())
+        {
+            List<PlacedStrip> open = [.. strips];
+            var order = ImmutableArray.CreateBuilder<PlacedStrip>();
+            foreach (var strip in wanted)
+            {
+                if (open.FirstOrDefault(s => Chosen(s) == strip) is { } next)
+                {
+                    order.Add(next);
+                    open.Remove(next);
+                }
+            }
+
+            if (open.Count == 0 && order.Count == wanted.Length && PanelOrder.Keeps([.. order.Select(s => s.Pattern.Offcut.Species)], panel.Part.Wish, shop))
+            {
+                return order.ToImmutable();
+            }
+        }
+
+        var best = StripOrder.Find([.. strips.Select(s => s.Pattern.Offcut.Species)], panel.Wish, panel.Wish.ContrastIn(shop))
+            ?? throw new InvalidOperationException($"A glue-up of {panel.Part.Key}: its strips find no order. Maybe the placement was not checked first.");
+        return [.. best.Select(i => strips[i])];
+    }
+
+    private static ChosenStrip Chosen(PlacedStrip strip) => new(strip.Pattern.Offcut.Label, strip.Lane.RoughWidth);
+
+    private void MakePanel(PanelCandidate panel, string id, ImmutableArray<PlacedStrip> strips)
+    {
         var thinnest = strips.Min(s => s.Piece.Thickness);
         var spread = strips.Where(s => s.Piece.Thickness == thinnest).Max(s => s.Spread);
         ImmutableArray<Piece> alike =
@@ -34,6 +66,12 @@ internal sealed partial class PlanBuilder
         ];
         var glued = bench.Glue(new Stage(Operation.GlueUp, GlueUp: id), id, alike);
         glueUps.Add(Describe(panel, id, strips, glued, spread));
+        if (!placement.Made[panel.GiftIndex])
+        {
+            // Glued already, but the rest of its gift finds no wood any more.
+            leftovers.Add(glued);
+            return;
+        }
 
         var flat = bench.TakeThickness(new Stage(Operation.FlattenPanel), glued, shop.Allowances.PanelFlatten.Mean);
         var layers = panel.Needs.Layers > 1 ? bench.Resaw(new Stage(Operation.Resaw), flat, panel.Needs.Layers) : [flat];
@@ -115,7 +153,7 @@ internal sealed partial class PlanBuilder
             TargetWidth = panel.Part.Width,
             ThicknessLadder = needs.ThicknessLadder(glued.Thickness, spread),
             WidthLadder = needs.WidthLadder(glued.Width, strips.Length),
-            ChancePerMille = 0,
+            ChancePerMille = needs.ChancePerMille(glued.Thickness, spread, glued.Width, strips.Length),
             LeastContrastHundredths = LeastContrast(strips),
             ClampsNeeded = Clamping.Needed(glued.Length, shop),
         };
@@ -165,6 +203,12 @@ internal sealed partial class PlanBuilder
         var cut = CrosscutBlanks(trimmed, [.. members.Select((m, i) => ($"{gift.Gift.Label}-{marks[i].Mark}", m.Length))], members[0].Length).ToList();
         for (var i = 0; i < cut.Count; i++)
         {
+            if (!placement.Made[gift.Index])
+            {
+                leftovers.Add(cut[i]);
+                continue;
+            }
+
             Place(gift, marks[i].Part, marks[i].Copy, cut[i]);
         }
     }

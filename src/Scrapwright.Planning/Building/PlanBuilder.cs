@@ -36,7 +36,7 @@ internal sealed partial class PlanBuilder
     /// <summary>The glue-up whose strips find no order, or null.</summary>
     internal static int? FindUnorderable(Problem problem, Placement placement)
     {
-        foreach (var index in placement.Panels)
+        foreach (var index in placement.Panels.Where(p => problem.Panels[p].Done is null))
         {
             var panel = problem.Panels[index];
             ImmutableArray<string> species = [.. placement.Segments.Where(s => s.Panel == index).Select(s => problem.Patterns[s.Pattern].Offcut.Species)];
@@ -69,7 +69,7 @@ internal sealed partial class PlanBuilder
         var place = problem.Offcuts.Select((o, i) => (o.Label, i)).ToDictionary(x => x.Label, x => x.i);
         var left = leftovers.InOrder(place, steps);
         ImmutableArray<MadeGift> made = [.. gifts.Select(Made)];
-        return PlanChances.Note(new Plan
+        return new Plan
         {
             Request = problem.Request,
             Fingerprint = PlanJson.Fingerprint(problem.Request),
@@ -82,8 +82,9 @@ internal sealed partial class PlanBuilder
             Ledger = Ledger(left),
             Rods = rods,
             Shopping = ShoppingList.For(problem.Request, made, rods),
+            Before = problem.Before,
             Levels = [.. placement.Values.Select(v => new Level { Kind = v.Kind, Value = v.Value, Bound = bounds.GetValueOrDefault(v.Kind, v.Value) })],
-        }, problem.Designs);
+        };
     }
 
     private List<PlacedStrip> MillOffcuts()
@@ -136,12 +137,9 @@ internal sealed partial class PlanBuilder
 
     private static MadePart MadePartOf(Part part, Piece piece, int index) => new(part.Key, index + 1, piece.Id);
 
-    private MadeGift Made(GiftDemand gift) => new MadeGift(
+    private MadeGift Made(GiftDemand gift) => new(
         gift.Gift.Label,
-        [.. gift.Product.Parts.SelectMany(part => parts[(gift.Index, part.Key)].Select((piece, i) => MadePartOf(part, piece, i)))])
-    {
-        ChancePerMille = 0,
-    };
+        [.. gift.Product.Parts.SelectMany(part => parts[(gift.Index, part.Key)].Select((piece, i) => MadePartOf(part, piece, i)))]);
 
     private ImmutableArray<LedgerRow> Ledger(ImmutableArray<Leftover> left)
     {

@@ -20,15 +20,11 @@ internal sealed record OffcutPattern(Offcut Offcut, int OffcutIndex, Route Route
     /// <summary>How many strips it is ripped into.</summary>
     internal int Rips => Lanes.Length / Layers;
 
-    /// <summary>
-    /// Edges whose work a lane's width hangs on. Ripped with the fence, the first lane has one edge left to joint; the last bears what jointing the whole took too.
-    /// </summary>
-    internal int EdgesOf(int lane) => Rips == 1 || Route != Route.MillWhole ? 2 : (lane / Layers) switch
-    {
-        0 => 1,
-        var rip when rip == Rips - 1 => 3,
-        _ => 2,
-    };
+    /// <summary>True when a lane is cut into pieces already.</summary>
+    internal bool IsCut(int lane) => Runs.Any(r => r.Lane == lane && r.Piece is not null);
+
+    /// <summary>The runs of a lane, with their places.</summary>
+    internal IEnumerable<(int Index, ClearRun Run)> RunsOf(int lane) => Runs.Index().Where(r => r.Item.Lane < 0 || r.Item.Lane == lane);
 
     /// <summary>Thickness ladder of a strip of the lane that is used over the given length.</summary>
     internal Ladder Thickness(int lane, Length needed, Shop shop) => Route switch

@@ -1,6 +1,7 @@
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
+using Scrapwright.Core.Plans.Choices;
 
 namespace Scrapwright.Planning.Problems;
 
@@ -13,12 +14,12 @@ namespace Scrapwright.Planning.Problems;
 /// <param name="WidestRough">Widest rough width the stations and clamps take.</param>
 internal sealed record PanelCandidate(int Index, int GiftIndex, Part Part, PanelNeeds Needs, int Slot, Length WidestRough)
 {
+    /// <summary>The glue-up it is already; null while it is open to the search.</summary>
+    internal DoneGlueUp? Done { get; init; }
+
     internal PanelWish Wish => Part.Wish ?? new PanelWish(StripPattern.Free, [], 1, 12);
 
     internal bool IsStriped => Wish.IsStriped;
-
-    /// <summary>Width that its strips must have beyond what each keeps in hand for itself.</summary>
-    internal Length WidthBase => Needs.WidthBase(Needs.WidthDeviations(Needs.WidthRisk));
 
     internal int Yield => Needs.Blanks * Needs.Layers;
 }

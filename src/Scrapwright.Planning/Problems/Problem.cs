@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Planning.Problems;
@@ -27,6 +29,29 @@ internal sealed record Problem
 
     internal required ImmutableArray<RunDemand> Runs { get; init; }
 
+    /// <summary>What is glued and cut already, in the workshop as it is.</summary>
+    internal required DoneWork Done { get; init; }
+
+    /// <summary>The segments of what is done; their glue-ups and runs stand in the lists with the others.</summary>
+    internal ImmutableArray<Search.Segment> DoneSegments { get; init; } = [];
+
+    /// <summary>Pins that what is done does not keep already.</summary>
+    internal ImmutableArray<PinDemand> Pins { get; init; } = [];
+
+    /// <summary>Strips of the plan before; empty when there is none.</summary>
+    internal ImmutableArray<FormerStrip> Before { get; init; } = [];
+
+    /// <summary>The plan before; null when there is none.</summary>
+    internal Plan? Former { get; init; }
+
+    /// <summary>The levels in order.</summary>
+    internal ImmutableArray<LevelKind> Levels => Before.IsEmpty
+        ? [LevelKind.GiftsMade, LevelKind.Looks, LevelKind.WoodUsed, LevelKind.ClampLoads]
+        : [LevelKind.GiftsMade, LevelKind.Looks, LevelKind.WoodUsed, LevelKind.ClampLoads, LevelKind.StripsAsBefore];
+
+    /// <summary>Places of the glue-ups that are glued.</summary>
+    internal IEnumerable<int> DonePanels => Panels.Where(p => p.Done is not null).Select(p => p.Index);
+
     internal Shop Shop => Request.Shop;
 
     /// <summary>Grid on which every length along the grain is exact where that can be.</summary>
@@ -50,12 +75,19 @@ internal sealed record Problem
         }
     }
 
-    /// <summary>Number of a lane's clear stretch: its place in <see cref="Rooms"/>.</summary>
-    internal int PlaceOf(Search.Segment segment) =>
-        FirstPlaceOf(segment.Pattern) + (segment.Lane * Patterns[segment.Pattern].Runs.Length) + segment.Run;
+    /// <summary>Copies of a panel part that are still to be made.</summary>
+    internal int StillNeeded(GiftDemand gift, Part part) => Done.StillNeeded(gift.Gift.Label, part);
 
-    /// <summary>The first of a pattern's places.</summary>
-    internal int FirstPlaceOf(int pattern)
+    /// <summary>True when the segments keep every pin of a gift.</summary>
+    internal bool KeepsPins(int gift, IReadOnlyCollection<Search.Segment> segments) => Pins.Where(p => p.GiftIndex == gift).All(pin =>
+        segments.Any(s => s.Panel >= 0 && Patterns[s.Pattern].OffcutIndex == pin.OffcutIndex && Panels[s.Panel].GiftIndex == gift && Panels[s.Panel].Part.Key == pin.Part));
+
+    /// <summary>True when a glue-up should have a strip of the offcut.</summary>
+    internal bool IsPinned(PanelCandidate panel, int pattern) =>
+        !Pins.IsEmpty && Pins.Contains(new PinDemand(panel.GiftIndex, panel.Part.Key, Patterns[pattern].OffcutIndex));
+
+    /// <summary>Number of a lane's clear stretch: its place in <see cref="Rooms"/>.</summary>
+    internal int PlaceOf(Search.Segment segment)
     {
         if (firstPlaces.IsDefault)
         {
@@ -63,6 +95,6 @@ internal sealed record Problem
             firstPlaces = [.. Patterns.Select(p => (next += p.Lanes.Length * p.Runs.Length) - (p.Lanes.Length * p.Runs.Length))];
         }
 
-        return firstPlaces[pattern];
+        return firstPlaces[segment.Pattern] + (segment.Lane * Patterns[segment.Pattern].Runs.Length) + segment.Run;
     }
 }

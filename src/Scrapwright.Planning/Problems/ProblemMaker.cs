@@ -4,6 +4,7 @@ using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Planning.Problems;
@@ -13,9 +14,10 @@ internal static class ProblemMaker
 {
     private const int MostLayers = 3;
 
-    internal static Problem Make(PlanRequest request)
+    internal static Problem Make(PlanRequest request, Plan? former = null)
     {
         var designs = request.DeriveDesigns();
+        var done = DoneWork.Of(request, designs);
         var weights = PriorityWeights.Of(request.Gifts);
         var gifts = ImmutableArray.CreateBuilder<GiftDemand>();
         foreach (var design in designs)
@@ -30,18 +32,21 @@ internal static class ProblemMaker
         var runs = ImmutableArray.CreateBuilder<RunDemand>();
         foreach (var gift in gifts)
         {
-            var sharers = Risk.SharersOf(gift.Product);
             foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel))
             {
-                AddModes(panels, gift.Index, part, sharers, request.Shop);
+                if (done.StillNeeded(gift.Gift.Label, part) is > 0 and var count)
+                {
+                    AddModes(panels, gift.Index, part, count, request.Shop);
+                }
             }
 
-            foreach (var alike in gift.Product.Runs.GroupBy(r => SizesOf(r, gift.Product.Parts)))
+            foreach (var alike in gift.Product.Runs.Where(r => !done.IsCut(gift.Gift.Label, r.Mark)).GroupBy(r => SizesOf(r, gift.Product.Parts)))
             {
-                runs.Add(new RunDemand(runs.Count, gift.Index, [.. alike], new SolidNeeds(alike.First(), gift.Product.Parts, request.Shop) { Sharers = sharers }));
+                runs.Add(new RunDemand(runs.Count, gift.Index, [.. alike], new SolidNeeds(alike.First(), gift.Product.Parts, request.Shop)));
             }
         }
 
+        DoneParts.Add(panels, runs, gifts, done, request.Shop);
         var offcuts = request.Pile.SelectMany(o => o.Pieces()).ToImmutableArray();
         var thinnest = panels.Select(p => p.Needs.StripThickness(Length.Zero)).Concat(runs.Select(r => r.Needs.StripThickness(Length.Zero))).DefaultIfEmpty(Length.Zero).Min();
         var needs = new PatternNeeds(
@@ -50,16 +55,24 @@ internal static class ProblemMaker
             panels.Any(p => p.Wish.Pattern == StripPattern.Accent)
                 ? ReadableSize.Up(request.Shop.NarrowestStrip + (request.Shop.Allowances.EdgeJoint.Mean * 2), request.Shop.Unit)
                 : Length.Zero);
-        return new Problem
+        var saved = request.Choices.SavedIn(request.Pile);
+        ImmutableArray<OffcutPattern> patterns = [.. offcuts.SelectMany((o, i) => DoneParts.FindPattern(done, o, i, saved.Contains(o.Label), request.Shop) is { } cut ? [cut]
+            : saved.Contains(o.Label) || done.LeftAlone.Contains(o.Label) ? [] : PatternMaker.For(o, i, needs, request.Shop))];
+        var problem = new Problem
         {
             Request = request,
+            Done = done,
+            Former = former,
+            Before = former is null ? [] : FormerStrips.Of(former),
             Designs = designs,
             Gifts = gifts.ToImmutable(),
             Offcuts = offcuts,
-            Patterns = [.. offcuts.SelectMany((o, i) => PatternMaker.For(o, i, needs, request.Shop))],
+            Patterns = patterns,
             Panels = panels.ToImmutable(),
             Runs = runs.ToImmutable(),
         };
+        problem = problem with { DoneSegments = DoneParts.Segments(problem) };
+        return problem with { Pins = DoneParts.OpenPins(problem) };
     }
 
     /// <summary>What runs must share to be alike: their members' sizes and species wishes.</summary>
@@ -71,16 +84,16 @@ internal static class ProblemMaker
     /// Every sensible number of layers and blanks: one glue-up for all copies, or two or three alike.
     /// A panel of a single blank is too short to work well when more than one is needed, and a layer nobody needs is not sawn.
     /// </summary>
-    private static void AddModes(ImmutableArray<PanelCandidate>.Builder panels, int gift, Part part, int sharers, Shop shop)
+    private static void AddModes(ImmutableArray<PanelCandidate>.Builder panels, int gift, Part part, int count, Shop shop)
     {
         var modes = new SortedSet<(int Layers, int Blanks)>();
-        var mostGlueUps = part.Count <= 3 ? 1 : part.Count <= 8 ? 2 : 3;
-        for (var layers = 1; layers <= Math.Min(MostLayers, part.Count); layers++)
+        var mostGlueUps = count <= 3 ? 1 : count <= 8 ? 2 : 3;
+        for (var layers = 1; layers <= Math.Min(MostLayers, count); layers++)
         {
             for (var glueUps = 1; glueUps <= mostGlueUps; glueUps++)
             {
-                var blanks = (part.Count + (layers * glueUps) - 1) / (layers * glueUps);
-                if ((blanks > 1 || part.Count == 1) && layers * glueUps * blanks < part.Count + blanks && (glueUps == 1 || part.Wish?.Panels != SetPanels.One))
+                var blanks = (count + (layers * glueUps) - 1) / (layers * glueUps);
+                if ((blanks > 1 || count == 1) && layers * glueUps * blanks < count + blanks && (glueUps == 1 || part.Wish?.Panels != SetPanels.One))
                 {
                     modes.Add((layers, blanks));
                 }
@@ -94,15 +107,14 @@ internal static class ProblemMaker
 
         foreach (var (layers, blanks) in modes)
         {
-            // Modes mix only where there may be three glue-ups.
-            var slots = (part.Count + (layers * blanks) - 1) / (layers * blanks);
-            var needs = new PanelNeeds(part, blanks, layers, shop) { Sharers = sharers * (mostGlueUps < 3 ? slots : Math.Max(slots, mostGlueUps)) };
+            var needs = new PanelNeeds(part, blanks, layers, shop);
             var widest = WidestRough(needs, shop);
             if (widest < needs.RoughWidth(part.Wish?.MinimumStrips ?? 1) || !IsAllowed(needs, shop))
             {
                 continue;
             }
 
+            var slots = (count + (layers * blanks) - 1) / (layers * blanks);
             for (var slot = 0; slot < slots; slot++)
             {
                 panels.Add(new PanelCandidate(panels.Count, gift, part, needs, slot, widest));
@@ -110,7 +122,7 @@ internal static class ProblemMaker
         }
     }
 
-    private static Length WidestRough(PanelNeeds needs, Shop shop)
+    internal static Length WidestRough(PanelNeeds needs, Shop shop)
     {
         var clamps = Clamping.Needed(needs.Overlap + shop.KeepLength + shop.TableSaw.Kerf, shop);
         var widest = Clamping.WidestWith(clamps, shop);

@@ -130,15 +130,16 @@ internal sealed class ColumnMaster : IDisposable
         var number = solver.MakeNumVar(0, double.PositiveInfinity, "");
         panels[type].SetCoefficient(number, 1);
         var width = solver.MakeConstraint(0, double.PositiveInfinity);
-        width.SetCoefficient(number, -Grid.Hundredths.Up(panel.WidthBase));
+        width.SetCoefficient(number, -Grid.Hundredths.Up(panel.Needs.WidthBase));
         var few = solver.MakeConstraint(0, double.PositiveInfinity);
         few.SetCoefficient(number, -panel.Wish.MinimumStrips);
         var many = solver.MakeConstraint(double.NegativeInfinity, 0);
         many.SetCoefficient(number, -panel.Wish.MaximumStrips);
+        var perStrip = Grid.Hundredths.Up(panel.Needs.WidthPerStrip);
         foreach (var option in options)
         {
             var strip = Strip(option);
-            width.SetCoefficient(strip, option.Counts);
+            width.SetCoefficient(strip, option.Width - perStrip);
             few.SetCoefficient(strip, 1);
             many.SetCoefficient(strip, 1);
         }

@@ -21,15 +21,23 @@ internal sealed class FirstPlacement
         this.options = options;
     }
 
-    internal static Placement Find(Problem problem, SegmentOptions options) => new FirstPlacement(problem, options).Find();
+    internal static Placement Find(Problem problem, SegmentOptions options) => Complete(problem, options, Placement.Done(problem));
 
-    private Placement Find()
+    /// <summary>A placement with the gifts it does not make yet added, as far as they find wood.</summary>
+    internal static Placement Complete(Problem problem, SegmentOptions options, Placement placement) => new FirstPlacement(problem, options).Complete(placement);
+
+    private Placement Complete(Placement start)
     {
         var pile = new OpenPile(problem);
-        var made = new bool[problem.Gifts.Length];
-        var panels = new List<int>();
-        var segments = new List<Segment>();
-        foreach (var gift in problem.Gifts.OrderByDescending(g => g.Weight).ThenBy(g => g.Index))
+        foreach (var segment in start.Segments)
+        {
+            pile.Take(segment);
+        }
+
+        bool[] made = [.. start.Made];
+        List<int> panels = [.. start.Panels];
+        List<Segment> segments = [.. start.Segments];
+        foreach (var gift in problem.Gifts.Where(g => !made[g.Index]).OrderByDescending(g => g.Weight).ThenBy(g => g.Index))
         {
             var trial = pile.Copy();
             if (Place(gift, trial) is not { } placed)
@@ -51,7 +59,7 @@ internal sealed class FirstPlacement
     {
         var panels = new List<int>();
         var segments = new List<Segment>();
-        foreach (var demand in problem.Runs.Where(r => r.GiftIndex == gift.Index))
+        foreach (var demand in problem.Runs.Where(r => r.GiftIndex == gift.Index && r.Done is null))
         {
             for (var i = 0; i < demand.Runs.Length; i++)
             {
@@ -74,7 +82,7 @@ internal sealed class FirstPlacement
             }
         }
 
-        return (panels, segments);
+        return problem.KeepsPins(gift.Index, segments) ? (panels, segments) : null;
     }
 
     private static double Dislike(GiftDemand gift, RunDemand demand, SegmentOption option)
@@ -85,11 +93,11 @@ internal sealed class FirstPlacement
 
     private bool PlacePart(GiftDemand gift, Part part, OpenPile pile, List<int> panels, List<Segment> segments)
     {
-        var missing = part.Count;
+        var missing = problem.StillNeeded(gift, part);
         while (missing > 0)
         {
             (PanelCandidate Panel, List<SegmentOption> Strips, long WoodPerBlank)? best = null;
-            foreach (var panel in problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Part.Key == part.Key && !panels.Contains(p.Index)))
+            foreach (var panel in problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Part.Key == part.Key && p.Done is null && !panels.Contains(p.Index)))
             {
                 if (panel.Slot > 0 && !panels.Contains(panel.Index - 1))
                 {
@@ -130,9 +138,9 @@ internal sealed class FirstPlacement
         var strips = new List<SegmentOption>();
         var widest = Grid.Hundredths.Down(panel.WidestRough);
         long width = 0;
-        while (strips.Count < panel.Wish.MinimumStrips || width < WidthNeeded(panel, strips))
+        while (strips.Count < panel.Wish.MinimumStrips || width < WidthNeeded(panel, strips.Count))
         {
-            var missing = Missing(panel, strips, width);
+            var missing = Missing(panel, strips.Count + 1, width);
             var next = options.ForPanel(panel.Index)
                 .Where(o => trial.HasRoom(o) && width + o.Width + strips.Count + 1 <= widest && Goes(panel, strips, o)
                     && strips.Count(s => s.Place == o.Place) < o.Most)
@@ -150,15 +158,15 @@ internal sealed class FirstPlacement
         return strips;
     }
 
-    /// <summary>Wood that was not wished for counts as twice as dear.</summary>
-    private static double Dislike(PanelCandidate panel, SegmentOption option) =>
-        panel.Wish.Species.IsEmpty || panel.Wish.Species.Contains(option.Species) ? 1 : 2;
+    /// <summary>Wood that was not wished for counts as twice as dear; wood that is pinned costs next to nothing.</summary>
+    private double Dislike(PanelCandidate panel, SegmentOption option) =>
+        problem.IsPinned(panel, option.Segment.Pattern) ? 1e-6 : panel.Wish.Species.IsEmpty || panel.Wish.Species.Contains(option.Species) ? 1 : 2;
 
     /// <summary>Width still missing, on the grid, at least a millimetre: width beyond it is worth nothing.</summary>
-    private static long Missing(PanelCandidate panel, List<SegmentOption> strips, long width) => Math.Max(100, WidthNeeded(panel, strips) - width);
+    private static long Missing(PanelCandidate panel, int strips, long width) => Math.Max(100, WidthNeeded(panel, strips) - width);
 
-    private static long WidthNeeded(PanelCandidate panel, List<SegmentOption> strips) =>
-        Grid.Hundredths.Up(panel.WidthBase) + WidthInHand.Of(strips);
+    private static long WidthNeeded(PanelCandidate panel, int strips) =>
+        Grid.Hundredths.Up(panel.Needs.WidthBase) + (Grid.Hundredths.Up(panel.Needs.WidthPerStrip) * strips);
 
     private bool Goes(PanelCandidate panel, List<SegmentOption> strips, SegmentOption next)
     {

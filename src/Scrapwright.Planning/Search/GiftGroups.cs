@@ -43,8 +43,8 @@ internal sealed class GiftGroups
         [
             .. PartWays.Of(problem, gift).Select(ways => new GroupPart([.. ways.Modes.Select(TypeOf)], ways.Ways)),
         ];
-        ImmutableArray<(int Type, int Count)> runs = [.. problem.Runs.Where(r => r.GiftIndex == gift.Index).Select(r => (TypeOf(r), r.Runs.Length))];
-        var key = string.Join(';', parts.Select(p => string.Join(',', p.Types))) + "|" + string.Join(';', runs);
+        ImmutableArray<(int Type, int Count)> runs = [.. problem.Runs.Where(r => r.GiftIndex == gift.Index && r.Done is null).Select(r => (TypeOf(r), r.Runs.Length))];
+        var key = string.Join(';', parts.Select(p => $"{string.Join(',', p.Types)}:{string.Join(' ', p.Ways.Select(w => string.Join(',', w)))}")) + "|" + string.Join(';', runs);
         return (key, gift, parts, runs);
     }
 

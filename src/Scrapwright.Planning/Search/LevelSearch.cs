@@ -14,7 +14,7 @@ internal sealed class LevelSearch(Problem problem, SegmentOptions options, PlanL
     private const long MostSegmentsWhole = 25_000;
 
     /// <summary>Share of the time still left that each level may take, in the order of the levels.</summary>
-    private static readonly double[] Shares = [0.3, 0.4, 0.9, 1.0];
+    private static readonly double[] Shares = [0.3, 0.4, 0.9, 0.5, 1.0];
 
     /// <summary>Of a level's time, the share for the search of the whole, when the level is one that neighbourhoods help.</summary>
     private const double ShareWhole = 0.7;
@@ -42,22 +42,23 @@ internal sealed class LevelSearch(Problem problem, SegmentOptions options, PlanL
             whole.Start(Best);
         }
 
-        for (var i = 0; i < PlanModel.LevelOrder.Length && !cancellationToken.IsCancellationRequested; i++)
+        var levels = problem.Levels;
+        for (var i = 0; i < levels.Length && !cancellationToken.IsCancellationRequested; i++)
         {
-            var kind = PlanModel.LevelOrder[i];
+            var kind = levels[i];
             if (kind == LevelKind.Looks)
             {
                 // Prices give a thrifty placement to go on from, also where they do not come up to its looks.
                 BoundWood(bounds, accept);
             }
 
-            var end = SecondsLeft() * (1 - Shares[i]);
+            var end = SecondsLeft() * (1 - (i == levels.Length - 1 ? 1 : Shares[i]));
             if (IsOpen(kind, bounds) && whole is not null)
             {
-                SearchWhole(kind, kind == LevelKind.WoodUsed ? end + ((SecondsLeft() - end) * (1 - ShareWhole)) : end, bounds, accept, tell);
+                SearchWhole(kind, kind is LevelKind.WoodUsed or LevelKind.StripsAsBefore ? end + ((SecondsLeft() - end) * (1 - ShareWhole)) : end, bounds, accept, tell);
             }
 
-            if (IsOpen(kind, bounds) && (whole is null || kind == LevelKind.WoodUsed))
+            if (IsOpen(kind, bounds) && (whole is null || kind is LevelKind.WoodUsed or LevelKind.StripsAsBefore))
             {
                 SearchNeighbourhoods(kind, end, bounds, accept, tell);
             }
@@ -125,8 +126,8 @@ internal sealed class LevelSearch(Problem problem, SegmentOptions options, PlanL
         var bound = new WoodBound(problem, options, worth);
         var share = SecondsLeft() * 0.15;
         bound.Run(Best, limits.Deterministic ? 20 : 500, limits.Deterministic ? null : TimeSpan.FromSeconds(share), cancellationToken);
-        bounds[LevelKind.WoodUsed] = Math.Max(bounds[LevelKind.WoodUsed], bound.Value);
-        bounds[LevelKind.ClampLoads] = Math.Max(bounds[LevelKind.ClampLoads], bound.LeastGlueUps);
+        bounds[LevelKind.WoodUsed] = Math.Max(bounds[LevelKind.WoodUsed], bound.Value + problem.DoneSegments.Sum(s => PlacementValues.Wood(problem, s)));
+        bounds[LevelKind.ClampLoads] = Math.Max(bounds[LevelKind.ClampLoads], bound.LeastGlueUps + problem.DonePanels.Count());
         workDone += limits.Deterministic ? 0.5 : 0;
         var priced = new PricedPlacement(problem, options, bound.Groups, bound.Prices);
         var placed = Price(priced, accept);

@@ -62,9 +62,9 @@ internal sealed class NeighbourhoodSearch(Problem problem, SegmentOptions option
     /// <summary>True when one placement beats another on the first level on which they differ.</summary>
     internal static bool IsBetter(Placement one, Placement other)
     {
-        foreach (var level in PlanModel.LevelOrder)
+        foreach (var (level, value) in one.Values)
         {
-            var gain = one.ValueOf(level) - other.ValueOf(level);
+            var gain = value - other.ValueOf(level);
             if (gain != 0)
             {
                 return gain > 0 == PlanModel.IsMaximised(level);
@@ -130,6 +130,7 @@ internal sealed class NeighbourhoodSearch(Problem problem, SegmentOptions option
         {
             LevelKind.GiftsMade => [.. problem.Gifts.Select(g => Current.Made[g.Index] ? 0L : 3)],
             LevelKind.Looks => PlacementValues.LackingLooks(problem, Current),
+            LevelKind.StripsAsBefore => StripsAsBefore.Lacking(problem, Current),
             _ => new long[problem.Gifts.Length],
         };
         return gains.Select((gain, gift) => (gift, Luck: -Math.Log(1 - random.NextDouble()) / (gain + 0.15))).OrderBy(x => x.Luck).Select(x => x.gift);

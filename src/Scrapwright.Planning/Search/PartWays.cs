@@ -14,10 +14,10 @@ internal sealed record PartWays(Part Part, ImmutableArray<PanelCandidate> Modes,
     internal static ImmutableArray<PartWays> Of(Problem problem, GiftDemand gift)
     {
         var found = ImmutableArray.CreateBuilder<PartWays>();
-        foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel))
+        foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel && problem.StillNeeded(gift, p) > 0))
         {
-            ImmutableArray<PanelCandidate> modes = [.. problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Slot == 0 && p.Part.Key == part.Key)];
-            found.Add(new PartWays(part, modes, WaysFor([.. modes.Select(m => m.Yield)], part.Count)));
+            ImmutableArray<PanelCandidate> modes = [.. problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Slot == 0 && p.Done is null && p.Part.Key == part.Key)];
+            found.Add(new PartWays(part, modes, WaysFor([.. modes.Select(m => m.Yield)], problem.StillNeeded(gift, part))));
         }
 
         return found.ToImmutable();

@@ -18,10 +18,13 @@ internal sealed record Placement(
     /// <summary>The value of one level.</summary>
     internal long ValueOf(LevelKind kind) => Values.First(v => v.Kind == kind).Value;
 
-    /// <summary>What is left of it when some gifts are taken out; its values are not worked out.</summary>
+    /// <summary>Nothing but what is glued or cut already; its values are not worked out.</summary>
+    internal static Placement Done(Problem problem) => new([.. problem.Gifts.Select(_ => false)], [.. problem.DonePanels], problem.DoneSegments, []);
+
+    /// <summary>What is left of it when some gifts are taken out, but for what of them is glued or cut already; its values are not worked out.</summary>
     internal Placement Without(Problem problem, ImmutableArray<int> gifts) => new(
         [.. Made.Select((made, gift) => made && !gifts.Contains(gift))],
-        [.. Panels.Where(p => !gifts.Contains(problem.Panels[p].GiftIndex))],
-        [.. Segments.Where(s => !gifts.Contains(s.GiftIn(problem)))],
+        [.. Panels.Where(p => !gifts.Contains(problem.Panels[p].GiftIndex) || problem.Panels[p].Done is not null)],
+        [.. Segments.Where(s => !gifts.Contains(s.GiftIn(problem)) || s.IsDoneIn(problem))],
         []);
 }

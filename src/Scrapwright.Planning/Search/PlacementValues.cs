@@ -14,6 +14,7 @@ internal static class PlacementValues
         (LevelKind.Looks, Looks(problem, placement)),
         (LevelKind.WoodUsed, placement.Segments.Sum(s => Wood(problem, s))),
         (LevelKind.ClampLoads, placement.Panels.Length),
+        .. problem.Before.IsEmpty ? [] : new[] { (LevelKind.StripsAsBefore, StripsAsBefore.Count(problem, placement)) },
     ];
 
     /// <summary>What no plan can beat: every gift, every point, no wood, no glue-up.</summary>
@@ -21,13 +22,14 @@ internal static class PlacementValues
     {
         LevelKind.GiftsMade => problem.Gifts.Sum(g => g.Weight),
         LevelKind.Looks => CirclePairs(problem).Count() + problem.Gifts.Sum(g => g.Product.Parts.Sum(p => Wished(p).Count() + (IsEarned(p) ? 1 : 0))),
+        LevelKind.StripsAsBefore => StripsAsBefore.Most(problem),
         _ => 0,
     };
 
     internal static long Wood(Problem problem, Segment segment)
     {
         var pattern = problem.Patterns[segment.Pattern];
-        var needed = segment.Panel >= 0 ? problem.Panels[segment.Panel].Needs.LeastOverlap : problem.Runs[segment.Solid].Needs.LeastLength;
+        var needed = segment.Panel >= 0 ? problem.Panels[segment.Panel].Needs.Overlap : problem.Runs[segment.Solid].Needs.Length;
         return WoodVolume.CeilingMm3(needed, pattern.Lanes[segment.Lane].RoughWidth, pattern.Offcut.Thickness, pattern.Layers);
     }
 
@@ -60,7 +62,7 @@ internal static class PlacementValues
         var segmentsOf = placement.Segments.ToLookup(s => s.GiftIn(problem));
         var speciesOf = SpeciesByGift(problem, segmentsOf);
         return CirclePairs(problem).Count(pair => Differs(placement, speciesOf, pair))
-            + problem.Gifts.Sum(gift => gift.Product.Parts.Sum(part =>
+            + problem.Gifts.Where(gift => placement.Made[gift.Index]).Sum(gift => gift.Product.Parts.Sum(part =>
                 WishPoints(problem, segmentsOf[gift.Index], gift, part) + (HasPatternPoint(problem, placement, gift, part) ? 1L : 0)));
     }
 
@@ -89,7 +91,7 @@ internal static class PlacementValues
 
     private static bool IsEarned(Part part) => part.Wish is { } wish && StripPatterns.IsEarned(wish.Pattern);
 
-    private static bool MakesPattern(Problem problem, Placement placement, int panel) => StripPatterns.IsMet(
+    internal static bool MakesPattern(Problem problem, Placement placement, int panel) => StripPatterns.IsMet(
         problem.Panels[panel].Wish.Pattern,
         placement.Segments.Where(s => s.Panel == panel).Select(s => problem.Patterns[s.Pattern]).Zip(
             placement.Segments.Where(s => s.Panel == panel), (pattern, s) => (pattern.Offcut.Species, pattern.Lanes[s.Lane].NetWidth)),
@@ -104,7 +106,7 @@ internal static class PlacementValues
 
     private static IEnumerable<string> Wished(Part part) => (part.Wish?.Species ?? part.Species).Distinct();
 
-    private static bool Serves(Problem problem, Segment segment, int gift, Part part) => segment.Panel >= 0
+    internal static bool Serves(Problem problem, Segment segment, int gift, Part part) => segment.Panel >= 0
         ? problem.Panels[segment.Panel].GiftIndex == gift && problem.Panels[segment.Panel].Part.Key == part.Key
         : problem.Runs[segment.Solid].GiftIndex == gift && problem.Runs[segment.Solid].Runs.Any(r => r.Members.Any(m => m.Part == part.Key));
 }

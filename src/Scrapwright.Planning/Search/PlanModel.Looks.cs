@@ -94,15 +94,26 @@ internal sealed partial class PlanModel
     }
 
     private Dictionary<string, BoolVar> SpeciesOf(int gift) => scope.Gifts.Contains(gift)
-        ? AnyOf(
+        ? WithDone(gift, _ => true, AnyOf(
             problem.Panels.Where(p => p.GiftIndex == gift).SelectMany(p => panelSpecies[p.Index])
-                .Concat(problem.Runs.Where(r => r.GiftIndex == gift).SelectMany(r => solidSpecies[r.Index])))
+                .Concat(problem.Runs.Where(r => r.GiftIndex == gift).SelectMany(r => solidSpecies[r.Index]))))
         : (scope.Rest?.Segments ?? []).Where(s => s.GiftIn(problem) == gift).Select(s => problem.Patterns[s.Pattern].Offcut.Species).Distinct()
             .ToDictionary(s => s, _ => Constant(true));
 
-    private Dictionary<string, BoolVar> SpeciesOf(int gift, Part part) => AnyOf(
+    private Dictionary<string, BoolVar> SpeciesOf(int gift, Part part) => WithDone(gift, segment => PlacementValues.Serves(problem, segment, gift, part), AnyOf(
         problem.Panels.Where(p => p.GiftIndex == gift && p.Part.Key == part.Key).SelectMany(p => panelSpecies[p.Index])
-            .Concat(problem.Runs.Where(r => r.GiftIndex == gift && r.Runs.Any(a => a.Members.Any(m => m.Part == part.Key))).SelectMany(r => solidSpecies[r.Index])));
+            .Concat(problem.Runs.Where(r => r.GiftIndex == gift && r.Runs.Any(a => a.Members.Any(m => m.Part == part.Key))).SelectMany(r => solidSpecies[r.Index]))));
+
+    /// <summary>Species of what is glued and cut already are there when the gift is made; when it is not, no other is either.</summary>
+    private Dictionary<string, BoolVar> WithDone(int gift, Func<Segment, bool> serves, Dictionary<string, BoolVar> species)
+    {
+        foreach (var segment in problem.DoneSegments.Where(s => s.GiftIn(problem) == gift && serves(s)))
+        {
+            species[problem.Patterns[segment.Pattern].Offcut.Species] = Made(gift);
+        }
+
+        return species;
+    }
 
     private Dictionary<string, BoolVar> AnyOf(IEnumerable<SpeciesCount> counts)
     {
@@ -138,9 +149,15 @@ internal sealed partial class PlanModel
     /// <summary>A part has its point when all its panels make the pattern.</summary>
     private IEnumerable<BoolVar> PartsWithTheirPattern()
     {
-        foreach (var part in FreePanels.Where(p => StripPatterns.IsEarned(p.Wish.Pattern)).GroupBy(p => (p.GiftIndex, p.Part.Key)))
+        var done = Placement.Done(problem);
+        foreach (var part in problem.Panels.Where(p => scope.Gifts.Contains(p.GiftIndex) && StripPatterns.IsEarned(p.Wish.Pattern)).GroupBy(p => (p.GiftIndex, p.Part.Key)))
         {
-            var made = part.Select(p => (Panel: Panel(p), Meets: Meets(p))).ToList();
+            if (part.Any(p => p.Done is not null && !PlacementValues.MakesPattern(problem, done, p.Index)))
+            {
+                continue;
+            }
+
+            var made = part.Where(p => p.Done is null).Select(p => (Panel: Panel(p), Meets: Meets(p))).ToList();
             var isMade = Made(part.Key.GiftIndex);
             var point = Follows(model.NewBoolVar(""), h => h[isMade] == 1 && made.All(p => h[p.Panel] == 0 || h[p.Meets] == 1) ? 1 : 0);
             model.AddImplication(point, isMade);

@@ -53,10 +53,12 @@ internal sealed partial class PlanModel
 
         PanelsServeTheirGift();
         EveryRunHasABoard();
+        PinsAreKept();
         levels[LevelKind.GiftsMade] = [.. scope.Gifts.Select(g => (Made(g), problem.Gifts[g].Weight))];
         levels[LevelKind.Looks] = LooksLevel();
         levels[LevelKind.WoodUsed] = [.. segments.Select(s => (s.Count, s.Wood))];
         levels[LevelKind.ClampLoads] = [.. FreePanels.Select(p => (Panel(p), 1L))];
+        levels[LevelKind.StripsAsBefore] = [.. StripsKept().Select(v => (v, 1L))];
     }
 
     internal CpModel Model => model;
@@ -67,21 +69,18 @@ internal sealed partial class PlanModel
 
     private IEnumerable<GiftDemand> FreeGifts => scope.Gifts.Select(g => problem.Gifts[g]);
 
-    internal static ImmutableArray<LevelKind> LevelOrder { get; } =
-        [LevelKind.GiftsMade, LevelKind.Looks, LevelKind.WoodUsed, LevelKind.ClampLoads];
-
-    internal static bool IsMaximised(LevelKind kind) => kind is LevelKind.GiftsMade or LevelKind.Looks;
+    internal static bool IsMaximised(LevelKind kind) => kind is LevelKind.GiftsMade or LevelKind.Looks or LevelKind.StripsAsBefore;
 
     /// <summary>Makes a level the objective.</summary>
     internal void Aim(LevelKind kind)
     {
         if (IsMaximised(kind))
         {
-            model.Maximize(Sum(levels[kind]));
+            model.Maximize(Sum(kind));
         }
         else
         {
-            model.Minimize(Sum(levels[kind]));
+            model.Minimize(Sum(kind));
         }
     }
 
@@ -91,7 +90,7 @@ internal sealed partial class PlanModel
     /// </summary>
     internal void AimFrom(LevelKind kind)
     {
-        foreach (var level in LevelOrder.Take(LevelOrder.IndexOf(kind)))
+        foreach (var level in problem.Levels.TakeWhile(l => l != kind))
         {
             Hold(level, SuggestedValue(level));
         }
@@ -105,18 +104,18 @@ internal sealed partial class PlanModel
     }
 
     /// <summary>What the suggested placement reaches on a level within the scope.</summary>
-    internal long SuggestedValue(LevelKind kind) => levels[kind].Sum(t => t.Worth * hints[t.Variable]);
+    internal long SuggestedValue(LevelKind kind) => DoneValue(kind) + levels[kind].Sum(t => t.Worth * hints[t.Variable]);
 
     /// <summary>From now on a level may not get worse than the value reached within the scope.</summary>
     internal void Hold(LevelKind kind, long value)
     {
         if (IsMaximised(kind))
         {
-            model.Add(Sum(levels[kind]) >= value);
+            model.Add(Sum(kind) >= value);
         }
         else
         {
-            model.Add(Sum(levels[kind]) <= value);
+            model.Add(Sum(kind) <= value);
         }
     }
 
@@ -202,8 +201,8 @@ internal sealed partial class PlanModel
         Placement WithValues(Placement placement) => scope.Rest is null ? placement with { Values = PlacementValues.Of(problem, placement) } : placement;
     }
 
-    private static LinearExpr Sum(List<(IntVar Variable, long Worth)> terms) =>
-        LinearExpr.WeightedSum(terms.Select(t => t.Variable).ToArray(), terms.Select(t => t.Worth).ToArray());
+    private LinearExpr Sum(LevelKind kind) =>
+        LinearExpr.WeightedSum(levels[kind].Select(t => t.Variable).ToArray(), levels[kind].Select(t => t.Worth).ToArray()) + DoneValue(kind);
 
     private BoolVar Made(int gift) => made[gift] ?? throw new InvalidOperationException($"Gift {gift} is outside the scope.");
 
@@ -239,7 +238,7 @@ internal sealed partial class PlanModel
             made[gift] = model.NewBoolVar($"made {gift}");
         }
 
-        foreach (var panel in problem.Panels.Where(p => made[p.GiftIndex] is not null))
+        foreach (var panel in problem.Panels.Where(p => made[p.GiftIndex] is not null && p.Done is null))
         {
             panels[panel.Index] = model.NewBoolVar($"panel {panel.Index}");
         }
@@ -252,7 +251,7 @@ internal sealed partial class PlanModel
             Add(byPanel[panel.Index], options.ForPanel(panel.Index), s => s with { Panel = panel.Index });
         }
 
-        foreach (var run in problem.Runs.Where(r => made[r.GiftIndex] is not null))
+        foreach (var run in problem.Runs.Where(r => made[r.GiftIndex] is not null && r.Done is null))
         {
             Add(bySolid[run.Index], options.ForSolid(run.Index), s => s with { Solid = run.Index });
         }
@@ -303,6 +302,18 @@ internal sealed partial class PlanModel
             model.Add(LinearExpr.WeightedSum(list.Select(s => s.Count).ToArray(), list.Select(s => s.Option.Marks).ToArray())
                 <= scope.RoomAt(group.Key) * Pattern(list[0].Segment.Pattern));
         }
+    }
+
+    /// <summary>Net widths add up to the blanks' width with trim and the asked chance in hand, and not beyond clamps and machines.</summary>
+    private void StripsFillTheWidth(PanelCandidate panel)
+    {
+        var strips = byPanel[panel.Index];
+        var counts = strips.Select(s => s.Count).ToArray();
+        var perStrip = Grid.Hundredths.Up(panel.Needs.WidthPerStrip);
+        model.Add(LinearExpr.WeightedSum(counts, strips.Select(s => s.Width - perStrip).ToArray())
+            >= Grid.Hundredths.Up(panel.Needs.WidthBase) * Panel(panel));
+        model.Add(LinearExpr.WeightedSum(counts, strips.Select(s => s.Width + 1).ToArray())
+            <= Grid.Hundredths.Down(panel.WidestRough) * Panel(panel));
     }
 
     /// <summary>As many strips as the design wishes, none when the glue-up is not made.</summary>
@@ -359,14 +370,15 @@ internal sealed partial class PlanModel
         {
             foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel))
             {
-                var candidates = problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Part.Key == part.Key).ToList();
+                var candidates = problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Done is null && p.Part.Key == part.Key).ToList();
+                var needed = problem.StillNeeded(gift, part);
                 var yield = LinearExpr.WeightedSum(
                     candidates.Select(Panel).ToArray(), candidates.Select(c => (long)c.Yield).ToArray());
-                model.Add(yield >= part.Count * Made(gift.Index));
+                model.Add(yield >= needed * Made(gift.Index));
                 foreach (var candidate in candidates)
                 {
                     model.AddImplication(Panel(candidate), Made(gift.Index));
-                    model.Add(yield <= part.Count - 1 + candidate.Yield).OnlyEnforceIf(Panel(candidate));
+                    model.Add(yield <= needed - 1 + candidate.Yield).OnlyEnforceIf(Panel(candidate));
                     if (candidate.Slot > 0)
                     {
                         model.AddImplication(Panel(candidate), Panel(problem.Panels[candidate.Index - 1]));
@@ -379,7 +391,7 @@ internal sealed partial class PlanModel
     /// <summary>Each run of solid parts of a gift that is made comes from a strip of its own. A lane much wider than the parts is not used: it is ripped first.</summary>
     private void EveryRunHasABoard()
     {
-        foreach (var run in problem.Runs.Where(r => scope.Gifts.Contains(r.GiftIndex)))
+        foreach (var run in problem.Runs.Where(r => scope.Gifts.Contains(r.GiftIndex) && r.Done is null))
         {
             model.Add(LinearExpr.Sum(bySolid[run.Index].Select(s => s.Count)) == run.Runs.Length * Made(run.GiftIndex));
         }

@@ -22,6 +22,7 @@ internal sealed class PricedPlacement
     private readonly Dictionary<int, CheapestStrips> fillers = [];
     private readonly GiftGroups groups;
     private string avoided = "";
+    private bool favoursPins;
 
     internal PricedPlacement(Problem problem, SegmentOptions options, GiftGroups groups, double[] prices)
     {
@@ -42,7 +43,8 @@ internal sealed class PricedPlacement
     internal Placement PlaceAll(IEnumerable<int> gifts)
     {
         var (made, panels, segments) = Place(gifts, new OpenPile(problem));
-        var placement = new Placement([.. problem.Gifts.Select(g => made.Contains(g.Index))], [.. panels.Order()], segments, []);
+        var placement = new Placement(
+            [.. problem.Gifts.Select(g => made.Contains(g.Index))], [.. panels.Concat(problem.DonePanels).Order()], segments.AddRange(problem.DoneSegments), []);
         return placement with { Values = PlacementValues.Of(problem, placement) };
     }
 
@@ -103,8 +105,18 @@ internal sealed class PricedPlacement
 
         (OpenPile Pile, List<int> Panels, List<Segment> Segments)? Try()
         {
-            var trial = pile.Copy();
-            return PlaceGift(gift, trial) is { } placed ? (trial, placed.Panels, placed.Segments) : null;
+            // Pinned wood is made cheap only where the cheapest strips do not keep the pins by themselves.
+            foreach (var favours in (ReadOnlySpan<bool>)(problem.Pins.IsEmpty ? [false] : [false, true]))
+            {
+                favoursPins = favours;
+                var trial = pile.Copy();
+                if (PlaceGift(gift, trial) is { } placed && problem.KeepsPins(gift.Index, placed.Segments))
+                {
+                    return (trial, placed.Panels, placed.Segments);
+                }
+            }
+
+            return null;
         }
     }
 
@@ -112,7 +124,7 @@ internal sealed class PricedPlacement
     {
         var panels = new List<int>();
         var segments = new List<Segment>();
-        foreach (var demand in problem.Runs.Where(r => r.GiftIndex == gift.Index))
+        foreach (var demand in problem.Runs.Where(r => r.GiftIndex == gift.Index && r.Done is null))
         {
             for (var i = 0; i < demand.Runs.Length; i++)
             {
@@ -189,7 +201,8 @@ internal sealed class PricedPlacement
     {
         var all = options.ForPanel(panel);
         var filler = FillerOf(panel, all);
-        double[] costs = [.. all.Select(o => pile.HasRoom(o) && o.Species != avoided ? Cost(o, pile) : double.PositiveInfinity)];
+        var candidate = problem.Panels[panel];
+        double[] costs = [.. all.Select(o => pile.HasRoom(o) && o.Species != avoided ? Cost(o, pile) * Favour(o) : double.PositiveInfinity)];
         for (var attempt = 0; attempt < MostAttempts; attempt++)
         {
             if (filler.Find(costs) is not { } found)
@@ -197,10 +210,9 @@ internal sealed class PricedPlacement
                 return null;
             }
 
-            if ((FirstWithoutRoom(found.Options, all, pile) ?? FirstTied(found.Options, all, problem.Panels[panel])) is not { } tooMuch)
+            if (FirstWithoutRoom(found.Options, all, pile) is not { } tooMuch)
             {
                 ImmutableArray<SegmentOption> strips = [.. found.Options.Select(i => all[i])];
-                var candidate = problem.Panels[panel];
                 return strips.Sum(s => s.Width + 1) <= Grid.Hundredths.Down(candidate.WidestRough)
                     && StripOrder.Find([.. strips.Select(s => s.Species)], candidate.Wish, candidate.Wish.ContrastIn(problem.Shop)) is not null
                         ? (found.Cost, strips)
@@ -219,6 +231,8 @@ internal sealed class PricedPlacement
         }
 
         return null;
+
+        double Favour(SegmentOption option) => favoursPins && problem.IsPinned(candidate, option.Segment.Pattern) ? 1e-3 : 1;
     }
 
     private CheapestStrips FillerOf(int panel, ImmutableArray<SegmentOption> all)
@@ -246,17 +260,6 @@ internal sealed class PricedPlacement
         }
 
         return null;
-    }
-
-    /// <summary>A strip that shares its passes with another, when the strips are too narrow for what those may take from both.</summary>
-    private static int? FirstTied(ImmutableArray<int> found, ImmutableArray<SegmentOption> all, PanelCandidate panel)
-    {
-        if (found.Sum(i => all[i].Width) - WidthInHand.Of(found.Select(i => all[i])) >= Grid.Hundredths.Up(panel.WidthBase))
-        {
-            return null;
-        }
-
-        return found.Where(i => all[i].EdgePass >= 0).GroupBy(i => all[i].EdgePass).Where(g => g.Count() > 1).Select(g => (int?)g.Last()).FirstOrDefault();
     }
 
     private int OffcutOf(SegmentOption option) => problem.Patterns[option.Segment.Pattern].OffcutIndex;

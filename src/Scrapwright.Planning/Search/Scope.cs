@@ -30,7 +30,8 @@ internal sealed class Scope
     internal Placement? Rest { get; }
 
     /// <summary>Everything.</summary>
-    internal static Scope All(Problem problem) => new(problem, [.. Enumerable.Range(0, problem.Gifts.Length)], null, null);
+    internal static Scope All(Problem problem) => new(
+        problem, [.. Enumerable.Range(0, problem.Gifts.Length)], problem.DoneSegments.IsEmpty ? null : Placement.Done(problem), null);
 
     /// <summary>Some gifts of a placement, with the given untouched offcuts, those the gifts have now, and what the other gifts leave of theirs.</summary>
     internal static Scope Of(Problem problem, Placement placement, IEnumerable<int> gifts, IEnumerable<int> untouched)

@@ -10,6 +10,9 @@ namespace Scrapwright.Planning.Search;
 /// <param name="Solid">Place of the run of solid parts, or −1.</param>
 internal readonly record struct Segment(int Pattern, int Lane, int Run, int Panel, int Solid)
 {
+    /// <summary>True when it is glued or cut already.</summary>
+    internal bool IsDoneIn(Problem problem) => Panel >= 0 ? problem.Panels[Panel].Done is not null : problem.Runs[Solid].Done is not null;
+
     /// <summary>Place of the gift it serves.</summary>
     internal int GiftIn(Problem problem) => Panel >= 0 ? problem.Panels[Panel].GiftIndex : problem.Runs[Solid].GiftIndex;
 }

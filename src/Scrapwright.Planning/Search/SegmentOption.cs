@@ -19,13 +19,4 @@ internal sealed record SegmentOption(Segment Segment, string Species, Length Nee
 
     /// <summary>Net width of its lane, on the grid of widths, rounded down.</summary>
     internal required long Width { get; init; }
-
-    /// <summary>Width kept in hand for the passes over its edges, on the grid of widths, rounded up. Strips that share them keep it for every two of them once more.</summary>
-    internal long InHand { get; init; }
-
-    /// <summary>Names the passes over its edges: strips with the same share them. −1 when it has passes of its own.</summary>
-    internal int EdgePass { get; init; } = -1;
-
-    /// <summary>Width towards the blanks' width when it shares its passes with no other strip.</summary>
-    internal long Counts => Width - InHand;
 }

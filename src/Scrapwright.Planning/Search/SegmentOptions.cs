@@ -50,26 +50,25 @@ internal sealed class SegmentOptions
     internal long Total => listOfPanel.Concat(listOfRuns).Sum(l => (long)lists[l].Length);
 
     // The shop is the same for all, so parts' sizes and the mode decide all that a glue-up needs.
-    private static object Key(PanelCandidate p) => (p.Part.Length, p.Part.Width, p.Part.Thickness, p.Needs.Blanks, p.Needs.Layers, p.Needs.Sharers, p.Wish.MaximumStrips, p.WidestRough);
+    private static object Key(PanelCandidate p) => (p.Part.Length, p.Part.Width, p.Part.Thickness, p.Needs.Blanks, p.Needs.Layers, p.WidestRough, p.Done is not null);
 
-    private static object Key(RunDemand r) => (r.Needs.Length, r.Needs.RoughWidth, r.Needs.Sharers, r.Needs.PlanedThickness, r.Runs.Length);
+    private static object Key(RunDemand r) => (r.Needs.Length, r.Needs.RoughWidth, r.Needs.StripThickness(Length.Zero), r.Runs.Length, r.Done is not null);
 
     private IEnumerable<SegmentOption> ForPanel(PanelCandidate panel)
     {
+        if (panel.Done is not null)
+        {
+            yield break;
+        }
+
         var needed = panel.Needs.Overlap;
-        var deviations = panel.Needs.WidthDeviations(panel.Needs.WidthRisk);
         foreach (var (index, pattern, lane, run) in Stretches())
         {
             var width = pattern.Lanes[lane].NetWidth;
             if (width >= problem.Shop.NarrowestStrip && !pattern.Lanes[lane].IsForSolidParts && width <= panel.WidestRough
                 && needed <= pattern.Runs[run].Length && IsUsable(pattern, lane, needed, panel.Needs.StripThickness))
             {
-                var option = Option(pattern, new Segment(index, lane, run, -1, -1), needed, panel.Needs.LeastOverlap, 2);
-                yield return option with
-                {
-                    InHand = Grid.Hundredths.Up(panel.Needs.WidthPerEdge(deviations) * pattern.EdgesOf(lane)),
-                    EdgePass = pattern.Route == Route.CrosscutFirst ? -1 : problem.FirstPlaceOf(index) + (lane / pattern.Layers),
-                };
+                yield return Option(pattern, new Segment(index, lane, run, -1, -1), needed, 2);
             }
         }
     }
@@ -77,6 +76,11 @@ internal sealed class SegmentOptions
     /// <summary>A lane much wider than the parts is not used: there is a pattern that rips it first.</summary>
     private IEnumerable<SegmentOption> ForRuns(RunDemand demand)
     {
+        if (demand.Done is not null)
+        {
+            yield break;
+        }
+
         var needed = demand.Needs.Length;
         foreach (var (index, pattern, lane, run) in Stretches())
         {
@@ -84,7 +88,7 @@ internal sealed class SegmentOptions
             if (needed <= pattern.Runs[run].Length && over >= Length.Zero && over < problem.Shop.TableSaw.Kerf + problem.Shop.NarrowestStrip
                 && IsUsable(pattern, lane, needed, demand.Needs.StripThickness))
             {
-                yield return Option(pattern, new Segment(index, lane, run, -1, -1), needed, demand.Needs.LeastLength, demand.Runs.Length);
+                yield return Option(pattern, new Segment(index, lane, run, -1, -1), needed, demand.Runs.Length);
             }
         }
     }
@@ -95,7 +99,7 @@ internal sealed class SegmentOptions
         {
             for (var lane = 0; lane < problem.Patterns[p].Lanes.Length; lane++)
             {
-                for (var run = 0; run < problem.Patterns[p].Runs.Length; run++)
+                foreach (var (run, _) in problem.Patterns[p].RunsOf(lane).Where(r => !r.Run.IsClosed))
                 {
                     yield return (p, problem.Patterns[p], lane, run);
                 }
@@ -111,15 +115,14 @@ internal sealed class SegmentOptions
                 || StripRules.Allow(pattern.Offcut, needed, pattern.Offcut.Width, ladder.End, problem.Shop));
     }
 
-    // What is kept in hand at the ends is no wood used: it is cut off or left over.
-    private SegmentOption Option(OffcutPattern pattern, Segment segment, Length needed, Length least, long most)
+    private SegmentOption Option(OffcutPattern pattern, Segment segment, Length needed, long most)
     {
         var kerf = problem.Shop.TableSaw.Kerf;
         var fit = (pattern.Runs[segment.Run].Length + kerf).CountOf(needed + kerf);
         var lane = pattern.Lanes[segment.Lane];
         return new SegmentOption(
             segment, pattern.Offcut.Species, needed, lane.NetWidth, Math.Min(most, fit),
-            WoodVolume.CeilingMm3(least, lane.RoughWidth, pattern.Offcut.Thickness, pattern.Layers))
+            WoodVolume.CeilingMm3(needed, lane.RoughWidth, pattern.Offcut.Thickness, pattern.Layers))
         {
             Place = problem.PlaceOf(segment),
             Marks = problem.Lengths.Up(needed) + problem.Lengths.Up(kerf),

@@ -16,6 +16,4 @@ internal sealed record SegmentVariable(Segment Segment, SegmentOption Option, In
     internal long Wood => Option.Wood;
 
     internal long Width => Option.Width;
-
-    internal long Counts => Option.Counts;
 }

@@ -27,7 +27,7 @@ internal sealed class WoodBound
         Prices = new double[problem.Rooms.Length];
     }
 
-    /// <summary>The best bound so far. [mm³]</summary>
+    /// <summary>The best bound so far, of what is not glued or cut already. [mm³]</summary>
     internal long Value { get; private set; }
 
     /// <summary>The prices it was found with, per mark of length with a kerf, by place.</summary>
@@ -36,7 +36,7 @@ internal sealed class WoodBound
     /// <summary>The groups of gifts it works on.</summary>
     internal GiftGroups Groups { get; }
 
-    /// <summary>Fewest glue-ups that a placement of that worth can do with; a part of a gift counts in full however little of the gift is made.</summary>
+    /// <summary>Fewest glue-ups, beside those that are glued, that a placement of that worth can do with; a part of a gift counts in full however little of the gift is made.</summary>
     internal long LeastGlueUps { get; private set; }
 
     /// <summary>Makes the bound better, round after round, until it gets no better, the rounds are done or the time is up.</summary>
@@ -106,7 +106,7 @@ internal sealed class WoodBound
 
     private void AddAll(ColumnMaster master, Placement placement)
     {
-        foreach (var panel in placement.Panels)
+        foreach (var panel in placement.Panels.Where(p => problem.Panels[p].Done is null))
         {
             var all = options.ForPanel(panel).ToDictionary(o => o.Place);
             master.Add(Groups.TypeOf(panel), placement.Segments.Where(s => s.Panel == panel).Select(s => all[problem.PlaceOf(s)]));

@@ -208,6 +208,9 @@ namespace Scrapwright.Storage.Migrations
                     b.Property<long>("Id")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Choices")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Json")
                         .HasColumnType("TEXT");
 

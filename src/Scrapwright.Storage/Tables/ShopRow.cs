@@ -1,6 +1,6 @@
 namespace Scrapwright.Storage.Tables;
 
-/// <summary>The only row of the table of the shop: the workshop's name and the shop as a document. No row means no name and a default shop.</summary>
+/// <summary>The only row of the table of the shop: the workshop's name, the shop and the maker's choices as documents. No row means no name and a default shop.</summary>
 internal sealed class ShopRow
 {
     public const long OnlyId = 1;
@@ -10,4 +10,7 @@ internal sealed class ShopRow
     public string Name { get; set; } = "";
 
     public string? Json { get; set; }
+
+    /// <summary>What the maker has decided, as a document; null for nothing.</summary>
+    public string? Choices { get; set; }
 }

@@ -10,14 +10,15 @@ internal sealed partial class PlanRun(MakePlan makePlan, WorkshopStore store, Ru
 {
     private Plan? kept;
 
-    internal async Task RunAsync(StoredRun run, PlanRequest request, PlanLimits limits, CancellationToken cancellationToken)
+    internal async Task RunAsync(StoredRun run, PlanRequest request, PlanLimits limits, Plan? former, CancellationToken cancellationToken)
     {
         RunStatus end;
         try
         {
-            var outcome = await SearchAsync(request, limits, cancellationToken);
+            var outcome = await SearchAsync(request, limits, former, cancellationToken);
             if (outcome is PlanOutcome.Planned planned) await KeepAsync(planned.Plan);
             end = EndOf(outcome, board.Read().Status, cancellationToken.IsCancellationRequested);
+            if (former is not null && kept is not null) end = end with { HasFormer = true, Changes = PlanChanges.Between(former, kept) };
         }
         catch (OperationCanceledException) when (cancellationToken.IsCancellationRequested)
         {
@@ -43,7 +44,7 @@ internal sealed partial class PlanRun(MakePlan makePlan, WorkshopStore store, Ru
         _ => throw new InvalidOperationException($"Unknown outcome {outcome}."),
     };
 
-    private async Task<PlanOutcome> SearchAsync(PlanRequest request, PlanLimits limits, CancellationToken cancellationToken)
+    private async Task<PlanOutcome> SearchAsync(PlanRequest request, PlanLimits limits, Plan? former, CancellationToken cancellationToken)
     {
         var progress = new ProgressQueue();
         var search = Task.Run(
@@ -51,7 +52,7 @@ internal sealed partial class PlanRun(MakePlan makePlan, WorkshopStore store, Ru
             {
                 try
                 {
-                    return await makePlan(request, limits, progress, cancellationToken);
+                    return await makePlan(request, limits, former, progress, cancellationToken);
                 }
                 finally
                 {
@@ -95,6 +96,8 @@ internal sealed partial class PlanRun(MakePlan makePlan, WorkshopStore store, Ru
                 Phase = end.Phase,
                 Plans = end.Plans,
                 Levels = end.Levels,
+                HasFormer = end.HasFormer,
+                Changes = end.Changes,
                 Unmade = end.Unmade,
                 Message = end.Message,
             });

@@ -44,6 +44,7 @@ internal sealed partial class PlanRuns(MakePlan makePlan, WorkshopStore store, T
             await running;
             var request = await store.GetRequestAsync(cancellationToken);
             if (request.Gifts.IsEmpty) return new StartOutcome.NothingToPlan();
+            var former = asked.Near ? StoredPlans.FindSound(await store.FindLatestPlanAsync(cancellationToken)) : null;
             var run = await store.PutRunAsync(
                 new StoredRun { State = RunWords.Running, Started = clock.GetUtcNow().UtcDateTime, LimitSeconds = asked.Seconds, Seed = asked.Seed },
                 cancellationToken);
@@ -51,7 +52,7 @@ internal sealed partial class PlanRuns(MakePlan makePlan, WorkshopStore store, T
             cancelling = new CancellationTokenSource();
             board.Begin(run);
             var limits = new PlanLimits { Seconds = asked.Seconds, Seed = asked.Seed, Workers = Math.Max(1, Environment.ProcessorCount) };
-            running = new PlanRun(makePlan, store, board, logger).RunAsync(run, request, limits, cancelling.Token);
+            running = new PlanRun(makePlan, store, board, logger).RunAsync(run, request, limits, former, cancelling.Token);
             return new StartOutcome.Started(board.Read().Status);
         }
         finally

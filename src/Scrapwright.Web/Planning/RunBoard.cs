@@ -34,6 +34,8 @@ internal sealed class RunBoard(TimeProvider clock)
         ElapsedSeconds = run.ElapsedSeconds,
         LimitSeconds = run.LimitSeconds,
         Levels = run.Levels,
+        HasFormer = run.HasFormer,
+        Changes = run.Changes,
         Plans = run.Plans,
         HasPlan = run.Plans > 0,
         Unmade = run.Unmade,

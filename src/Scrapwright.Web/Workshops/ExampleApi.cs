@@ -26,6 +26,7 @@ internal static class ExampleApi
             Gifts = example.Gifts,
             Shop = example.Shop,
             Designs = example.Designs,
+            Choices = example.Choices,
         };
     }
 }

@@ -42,7 +42,7 @@ internal static class FilesApi
 
         var upload = await Upload.GatherAsync(form.Files, cancellationToken);
         if (!upload.Problems.IsEmpty) return Answers.Invalid(upload.Problems);
-        var reading = ReadUpload.Of(upload, await store.GetShopAsync(cancellationToken));
+        var reading = ReadUpload.Of(upload, await store.GetRequestAsync(cancellationToken));
         if (!reading.Problems.IsEmpty) return Answers.Invalid(reading.Problems);
         if (reading.Contents is { Shop: { } shop, Gifts: null })
         {

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Scrapwright.Client.Api;
 using Scrapwright.Core.Designs;
-using Scrapwright.Core.Shops;
+using Scrapwright.Core.Plans;
 using Scrapwright.Files;
 using Scrapwright.Storage;
 
@@ -25,10 +25,11 @@ internal sealed class ReadUpload
 
     /// <summary>Reads what there is.</summary>
     /// <param name="upload">The files.</param>
-    /// <param name="shop">The shop as it is, for when none is among the files.</param>
-    internal static ReadUpload Of(Upload upload, Shop shop)
+    /// <param name="workshop">The workshop as it is, for what is not among the files.</param>
+    internal static ReadUpload Of(Upload upload, PlanRequest workshop)
     {
         var reading = new ReadUpload();
+        var shop = workshop.Shop;
         var files = upload.Files;
         if (files.TryGetValue(ShopFile.Name, out var bytes) && reading.Take(ShopFile.Parse(bytes)) is { } readShop)
         {
@@ -42,6 +43,19 @@ internal sealed class ReadUpload
             reading.Contents = reading.Contents with { Gifts = reading.TakeMany(GiftsFile.Parse(gifts, shop)) };
         if (files.Any(f => IsDesign(f.Key)))
             reading.Contents = reading.Contents with { Designs = reading.Designs(files.Where(f => IsDesign(f.Key))) };
+        if (reading.problems.Count == 0 && files.TryGetValue(ChoicesFile.Name, out var choices))
+        {
+            var contents = reading.Contents;
+            var request = workshop with
+            {
+                Shop = shop,
+                Pile = contents.Pile is { } newPile ? [.. newPile.Select(o => o.Offcut)] : workshop.Pile,
+                Gifts = contents.Gifts ?? workshop.Gifts,
+                Designs = contents.Designs ?? workshop.Designs,
+            };
+            reading.Contents = contents with { Choices = reading.Take(ChoicesFile.Parse(choices, request)) };
+        }
+
         return reading;
     }
 

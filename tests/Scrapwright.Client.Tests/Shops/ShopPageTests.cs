@@ -32,15 +32,14 @@ public sealed class ShopPageTests : ScreenContext
     }
 
     [Fact]
-    public async Task The_chance_asked_for_is_one_of_three_and_is_saved()
+    public async Task A_chance_outside_its_limits_is_told_and_not_saved()
     {
         var page = await ShowAsync();
 
-        Assert.True(page.Find("#chance-95").HasAttribute("checked"));
+        page.Find("#confidence").Change("100");
 
-        page.Find("#chance-99").Change(true);
-
-        Assert.Equal(99, Far.Shop.ConfidencePercent);
+        Assert.Contains("Found “100”, expected a whole number from 50 to 99", page.Find("#confidence-hint").TextContent);
+        Assert.Equal(95, Far.Shop.ConfidencePercent);
     }
 
     [Fact]

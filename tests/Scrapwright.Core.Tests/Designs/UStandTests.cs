@@ -76,7 +76,7 @@ public sealed class UStandTests
         // 2 × 2 1/8 + 4 7/8 = 9 1/8; two kerfs of 1/8 and two ends of 1/4: 9 7/8 in.
         var shop = new Shop();
         Assert.Equal(
-            In(9, 1, 8) + (shop.TableSaw.Kerf * 2) + (shop.Allowances.EndTrim.Mean * 2), new SolidNeeds(product.Runs[0], product.Parts, shop).LeastLength);
+            In(9, 1, 8) + (shop.TableSaw.Kerf * 2) + (shop.Allowances.EndTrim.Mean * 2), new SolidNeeds(product.Runs[0], product.Parts, shop).Length);
     }
 
     [Fact]

@@ -49,7 +49,7 @@ internal sealed class StandPlan
             if (part.Kind == PartKind.Panel) Panel(gift, part, strips);
         }
 
-        made.Add(new(gift, [.. parts]) { ChancePerMille = 999 });
+        made.Add(new(gift, [.. parts]));
         return this;
     }
 

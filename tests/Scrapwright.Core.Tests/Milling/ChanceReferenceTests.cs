@@ -1,4 +1,3 @@
-using CsCheck;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
 
@@ -17,23 +16,20 @@ public sealed class ChanceReferenceTests
     public void The_normal_share_is_that_of_the_table(double z, double share) =>
         Assert.Equal(share, Chance.NormalShare(z), 1.5e-7);
 
-    // [AbramowitzStegun] table 26.5, quantiles of the standard normal distribution, from memory.
+    // Quantiles of the standard normal distribution, from memory.
     [Theory]
-    [InlineData(0.5, 0)]
-    [InlineData(0.8, 0.84162)]
-    [InlineData(0.9, 1.28155)]
-    [InlineData(0.95, 1.64485)]
-    [InlineData(0.975, 1.95996)]
-    [InlineData(0.99, 2.32635)]
-    [InlineData(0.995, 2.57583)]
-    [InlineData(0.05, -1.64485)]
-    [InlineData(0.01, -2.32635)]
-    public void The_quantile_is_that_of_the_table(double share, double deviations) =>
-        Assert.Equal(deviations, Chance.Quantile(share), 1e-5);
+    [InlineData(90, 1.281552)]
+    [InlineData(95, 1.644854)]
+    [InlineData(99, 2.326348)]
+    [InlineData(50, 0)]
+    public void The_deviations_are_the_quantiles(int percent, double deviations) =>
+        Assert.Equal(deviations, Chance.Deviations(percent), 5e-6);
 
-    [Fact]
-    public void The_quantile_undoes_the_share() =>
-        Gen.Double[-3.1, 3.1].Sample(z => Assert.Equal(z, Chance.Quantile(Chance.NormalShare(z)), 1e-4));
+    [Theory]
+    [InlineData(49)]
+    [InlineData(100)]
+    public void Other_chances_are_refused(int percent) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Chance.Deviations(percent));
 
     [Fact]
     public void Without_spread_a_size_is_certain()
@@ -42,10 +38,12 @@ public sealed class ChanceReferenceTests
         Assert.Equal(0, Chance.OfAtLeast(Length.FromInches(4), Length.Zero, Length.FromInches(4) + Length.FromPicometres(1)));
     }
 
-    [Theory]
-    [InlineData(80)]
-    [InlineData(95)]
-    [InlineData(99)]
-    public void The_deviations_of_a_risk_give_the_chance_asked_for(int percent) =>
-        Assert.Equal(percent / 100.0, Chance.NormalShare(Risk.Deviations(Risk.Allowed(percent))), 1e-6);
+    [Fact]
+    public void The_margin_gives_the_asked_chance()
+    {
+        var spread = Length.FromInches(1, 64);
+        var target = Length.FromInches(4);
+
+        Assert.Equal(0.95, Chance.OfAtLeast(target + Chance.Margin(spread, 95), spread, target), 1e-6);
+    }
 }

@@ -47,7 +47,7 @@ public sealed class GiftDifferenceTests
         return PlanIndex.Of(plan with
         {
             Request = plan.Request with { Gifts = gifts, Pile = [walnut, walnut with { Label = "M", Species = "sugar-maple" }] },
-            Made = [.. gifts.Select(g => new MadeGift(g.Label, []) { ChancePerMille = 0 })],
+            Made = [.. gifts.Select(g => new MadeGift(g.Label, []))],
             GlueUps = [.. panels.Select((p, i) => plan.GlueUps[0] with { Id = $"G{i}", Gift = $"g{i}", Strips = Strips(p) })],
         });
     }

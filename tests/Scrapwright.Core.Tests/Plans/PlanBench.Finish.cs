@@ -12,7 +12,7 @@ internal sealed partial class PlanBench
     public PlanBench Assemble(string gift, RodUse? rod, params MadePart[] parts)
     {
         var product = ((DesignOutcome.Derived)designs.First(d => d.Gift.Label == gift).Outcome).Product;
-        made.Add(new MadeGift(gift, [.. parts]) { ChancePerMille = 0 });
+        made.Add(new MadeGift(gift, [.. parts]));
         for (var i = 0; i < product.Assembly.Length; i++)
         {
             var step = product.Assembly[i];
@@ -37,7 +37,7 @@ internal sealed partial class PlanBench
             .Select(p => new Leftover(p, IsKept(p) ? LeftoverPlace.Pile : LeftoverPlace.ScrapBin)).ToImmutableArray();
         var gifts = made.ToImmutableArray();
         var scores = PlanScores.Of(request, designs, gifts, [.. glueUps], [.. boards]);
-        return PlanChances.Note(new Plan
+        return new Plan
         {
             Request = request,
             Fingerprint = PlanJson.Fingerprint(request),
@@ -50,8 +50,8 @@ internal sealed partial class PlanBench
             Ledger = [.. offcuts.Values.Select(o => Row(o.Label, Volume.Of(o.Length, o.Width, o.Thickness), parts, leftovers))],
             Rods = [.. rods],
             Shopping = ShoppingList.For(request, designs, gifts, [.. rods]),
-            Levels = [.. Enum.GetValues<LevelKind>().Select(k => new Level { Kind = k, Value = scores.ValueOf(k), Bound = scores.ValueOf(k) })],
-        }, designs);
+            Levels = [.. Enum.GetValues<LevelKind>().Where(k => k != LevelKind.StripsAsBefore).Select(k => new Level { Kind = k, Value = scores.ValueOf(k), Bound = scores.ValueOf(k) })],
+        };
     }
 
     private IEnumerable<Work> Works(AssemblyStep step, Product product, MadePart[] parts, RodUse? rod)

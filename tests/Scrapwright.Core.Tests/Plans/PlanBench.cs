@@ -129,7 +129,7 @@ internal sealed partial class PlanBench(PlanRequest request, ImmutableArray<Gift
             TargetWidth = part.Width,
             ThicknessLadder = needs.ThicknessLadder(thin, spread),
             WidthLadder = needs.WidthLadder(width, ids.Length),
-            ChancePerMille = 0,
+            ChancePerMille = needs.ChancePerMille(thin, spread, width, ids.Length),
             LeastContrastHundredths = (int)Math.Floor(100 * contrast),
             ClampsNeeded = Math.Max(2, (int)Math.Ceiling(overlap.Inches / Shop.ClampSpacing.Inches) + 1),
         });

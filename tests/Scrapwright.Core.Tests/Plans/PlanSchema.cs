@@ -8,6 +8,7 @@ using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Tests.Plans;
@@ -20,7 +21,7 @@ internal static class PlanSchema
         typeof(PlanRequest), typeof(Shop), typeof(Allowance), typeof(Offcut), typeof(Gift), typeof(Design), typeof(MadeGift), typeof(UnmadeGift),
         typeof(Reason), typeof(GlueUp), typeof(Strip), typeof(Ladder), typeof(BoardRun), typeof(Step), typeof(Work), typeof(Piece), typeof(Lane),
         typeof(Leftover), typeof(LedgerRow), typeof(WasteRow), typeof(RodUse), typeof(ShoppingItem), typeof(Level), typeof(Operation), typeof(Station),
-        typeof(Length), typeof(Volume),
+        typeof(MakerChoices), typeof(ChosenStrip), typeof(MilledOffcut), typeof(FormerStrip), typeof(Length), typeof(Volume),
     ];
 
     private static readonly JsonSerializerOptions Written = new(PlanJson.Options) { TypeInfoResolver = new DefaultJsonTypeInfoResolver() };

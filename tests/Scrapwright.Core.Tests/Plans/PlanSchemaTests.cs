@@ -58,12 +58,12 @@ public sealed class PlanSchemaTests
         Assert.False(IsRead(root));
     }
 
-    /// <summary>Members that may not be left out, by the reading side's own account: those of the plan outside its request, and the exact sizes. A strip that is no layer need not say so.</summary>
+    /// <summary>Members that may not be left out, by the reading side's own account: those of the plan outside its request, and the exact sizes.</summary>
     private static IEnumerable<(JsonObject Parent, string Name)> Removable(JsonNode root)
     {
         string[] optional = ["version", "in", "mm", "glueUp", "gift", "assemblyIndex", "taken", "takenFirst", "kerf", "cuts", "setting", "workaround"];
         return Objects(root).Where(o => !o.GetPath().StartsWith("$.request", StringComparison.Ordinal))
-            .SelectMany(o => o.Where(m => !optional.Contains(m.Key) && !(m.Key == "layers" && o.ContainsKey("piece"))).Select(m => (o, m.Key)));
+            .SelectMany(o => o.Where(m => !optional.Contains(m.Key)).Select(m => (o, m.Key)));
     }
 
     private static IEnumerable<JsonObject> Objects(JsonNode? node) => node switch

@@ -132,7 +132,7 @@ public sealed class SamplePlan
         var stand = new Gift { Label = $"{name}-stand", Design = "rod-stand", Recipient = "The neighbour" };
         gifts.Add(stand);
         designs.Add(new(stand, new DesignOutcome.Derived(Stand)));
-        made.Add(new(stand.Label, [.. Enumerable.Range(1, 4).Select(i => new MadePart("rod", i, $"{stand.Label}-rod{i}")), .. Enumerable.Range(1, 2).Select(i => new MadePart("plate", i, $"{stand.Label}-plate{i}"))]) { ChancePerMille = 1000 });
+        made.Add(new(stand.Label, [.. Enumerable.Range(1, 4).Select(i => new MadePart("rod", i, $"{stand.Label}-rod{i}")), .. Enumerable.Range(1, 2).Select(i => new MadePart("plate", i, $"{stand.Label}-plate{i}"))]));
         var rod = new RodUse("R1", "paper-birch", In(1, 4), In(36), true, [.. Enumerable.Range(1, 4).Select(i => $"{stand.Label}-rod{i}")], In(25));
         Assembly(stand, Stand, [new Work
         {
@@ -212,7 +212,7 @@ public sealed class SamplePlan
         {
             In = [glueUp.Id], Out = blanks, Taken = panel.Length - In(16) - (In(1, 8) * 3), TakenFirst = In(1, 4), Kerf = In(1, 8), Cuts = 3, Setting = In(4),
         }], glueUp: glueUp.Id, gift: glueUp.Gift);
-        return new(glueUp.Gift, [.. blanks.Select((b, i) => new MadePart("square", i + 1, b.Id))]) { ChancePerMille = 962 };
+        return new(glueUp.Gift, [.. blanks.Select((b, i) => new MadePart("square", i + 1, b.Id))]);
     }
 
     private void Assembly(Gift gift, Product product, ImmutableArray<Work> first)

@@ -27,7 +27,7 @@ public sealed class NeighbourhoodSearchTests
         }
 
         Assert.True(NeighbourhoodSearch.IsBetter(search.Current, first), "three neighbourhoods found nothing");
-        var plan = PlanBuilder.Build(problem, search.Current, PlanModel.LevelOrder.ToDictionary(k => k, k => PlacementValues.TrivialBound(problem, k)));
+        var plan = PlanBuilder.Build(problem, search.Current, problem.Levels.ToDictionary(k => k, k => PlacementValues.TrivialBound(problem, k)));
         Assert.Empty(PlanAudit.Check(plan));
     }
 
@@ -44,6 +44,6 @@ public sealed class NeighbourhoodSearchTests
 
         Assert.True(placed.Made[0]);
         Assert.InRange(placed.ValueOf(LevelKind.WoodUsed), bound.Value, long.MaxValue);
-        Assert.Empty(PlanAudit.Check(PlanBuilder.Build(problem, placed, PlanModel.LevelOrder.ToDictionary(k => k, k => PlacementValues.TrivialBound(problem, k)))));
+        Assert.Empty(PlanAudit.Check(PlanBuilder.Build(problem, placed, problem.Levels.ToDictionary(k => k, k => PlacementValues.TrivialBound(problem, k)))));
     }
 }

@@ -16,7 +16,7 @@ public sealed class RunsApiTests
     public async Task A_run_reports_its_progress_keeps_the_plan_and_ends()
     {
         var proceed = new TaskCompletionSource();
-        await using var app = await StartAsync(async (request, limits, progress, cancellationToken) =>
+        await using var app = await StartAsync(async (request, limits, _, progress, cancellationToken) =>
         {
             progress!.Report(new PlanProgress("gifts made", TimeSpan.FromSeconds(1), [Level(1)], EmptyPlan(request)));
             await proceed.Task;
@@ -44,7 +44,7 @@ public sealed class RunsApiTests
     [Fact]
     public async Task Cancelling_ends_the_search_and_keeps_the_best_plan()
     {
-        await using var app = await StartAsync(async (request, _, progress, cancellationToken) =>
+        await using var app = await StartAsync(async (request, _, _, progress, cancellationToken) =>
         {
             progress!.Report(new PlanProgress("looks", TimeSpan.Zero, [], EmptyPlan(request)));
             await Task.Delay(Timeout.Infinite, cancellationToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
@@ -62,7 +62,7 @@ public sealed class RunsApiTests
     [Fact]
     public async Task A_search_that_throws_on_cancel_is_cancelled_and_not_failed()
     {
-        await using var app = await StartAsync(async (_, _, _, cancellationToken) =>
+        await using var app = await StartAsync(async (_, _, _, _, cancellationToken) =>
         {
             await Task.Delay(Timeout.Infinite, cancellationToken);
             return new PlanOutcome.Cancelled();
@@ -78,7 +78,7 @@ public sealed class RunsApiTests
     public async Task A_search_that_breaks_is_told_without_its_innards_and_the_next_one_runs()
     {
         var breaks = true;
-        await using var app = await StartAsync((request, _, _, _) =>
+        await using var app = await StartAsync((request, _, _, _, _) =>
             breaks ? throw new InvalidOperationException("secret innards") : Task.FromResult<PlanOutcome>(new PlanOutcome.Impossible([new UnmadeGift("a", [new Reason.OutOfTime()])])));
         await using var events = new Events(app);
 
@@ -97,7 +97,7 @@ public sealed class RunsApiTests
     [Fact]
     public async Task The_plan_is_stale_once_the_workshop_has_changed()
     {
-        await using var app = await StartAsync((request, _, _, _) => Task.FromResult<PlanOutcome>(new PlanOutcome.Planned(EmptyPlan(request))));
+        await using var app = await StartAsync((request, _, _, _, _) => Task.FromResult<PlanOutcome>(new PlanOutcome.Planned(EmptyPlan(request))));
         await using var events = new Events(app);
         await app.PostAsync(ApiRoutes.Runs, new RunRequest());
         await events.NextAsync(s => s.State == RunState.Done);
@@ -114,7 +114,7 @@ public sealed class RunsApiTests
     public async Task A_run_and_its_plan_are_still_there_after_a_restart()
     {
         var folder = Directory.CreateTempSubdirectory("scrapwright-").FullName;
-        await using (var app = await StartAsync((request, _, _, _) => Task.FromResult<PlanOutcome>(new PlanOutcome.Planned(EmptyPlan(request) with { Levels = [Level(3)] })), folder))
+        await using (var app = await StartAsync((request, _, _, _, _) => Task.FromResult<PlanOutcome>(new PlanOutcome.Planned(EmptyPlan(request) with { Levels = [Level(3)] })), folder))
         {
             await using var events = new Events(app);
             await app.PostAsync(ApiRoutes.Runs, new RunRequest());
@@ -134,7 +134,7 @@ public sealed class RunsApiTests
     [Fact]
     public async Task Emptying_the_workshop_ends_the_run_and_forgets_the_plan()
     {
-        await using var app = await StartAsync(async (request, _, progress, cancellationToken) =>
+        await using var app = await StartAsync(async (request, _, _, progress, cancellationToken) =>
         {
             progress!.Report(new PlanProgress("looks", TimeSpan.Zero, [], EmptyPlan(request)));
             await Task.Delay(Timeout.Infinite, cancellationToken);

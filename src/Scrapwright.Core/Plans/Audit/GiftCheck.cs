@@ -79,12 +79,14 @@ internal sealed class GiftCheck(Facts facts, Findings findings)
 
     private void CheckSources(string[] made)
     {
-        foreach (var glueUp in facts.Plan.GlueUps)
+        // What is glued or cut already stays in the plan, also when the rest of its gift finds no wood any more.
+        var choices = facts.Plan.Request.Choices;
+        foreach (var glueUp in facts.Plan.GlueUps.Where(g => !choices.Glued.Any(d => d.Is(g))))
         {
             findings.Require(made.Contains(glueUp.Gift), $"glue-up {glueUp.Id}", glueUp.Gift, "a gift that is made");
         }
 
-        foreach (var board in facts.Plan.Boards)
+        foreach (var board in facts.Plan.Boards.Where(b => !choices.Cut.Contains(b)))
         {
             findings.Require(made.Contains(board.Gift), $"board {board.Piece}", board.Gift, "a gift that is made");
         }

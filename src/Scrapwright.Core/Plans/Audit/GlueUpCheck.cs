@@ -7,6 +7,8 @@ namespace Scrapwright.Core.Plans.Audit;
 /// <summary>The summary of a glue-up against the strips that are really glued.</summary>
 internal sealed class GlueUpCheck(Facts facts, Findings findings)
 {
+    private const double RoundingOfTheNormalShare = 1e-6;
+
     /// <summary>Compares every number of one glue-up.</summary>
     public void Check(GlueUp glueUp, LivePiece[] strips)
     {
@@ -129,6 +131,14 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
         var width = PanelLadders.Width(rough, strips.Length, part, shop);
         CheckLadder(where + " thickness ladder", glueUp.ThicknessLadder, thinnest, thickness.Rungs);
         CheckLadder(where + " width ladder", glueUp.WidthLadder, rough, width.Rungs);
+
+        var planed = part.Thickness + (shop.Allowances.Sand.Mean * 2);
+        var holdsThickness = Chance.OfAtLeast(thickness.Size, thickness.Spread, planed);
+        var holdsWidth = Chance.OfAtLeast(width.Size, width.Spread, part.Width);
+        findings.Equal(where + " chance per mille", glueUp.ChancePerMille, (int)Math.Floor(1000 * holdsThickness * holdsWidth));
+        var asked = (shop.ConfidencePercent / 100.0) - RoundingOfTheNormalShare;
+        findings.Require(holdsThickness >= asked, where + " chance of thickness", holdsThickness, $"at least {asked}");
+        findings.Require(holdsWidth >= asked, where + " chance of width", holdsWidth, $"at least {asked}");
     }
 
     private Length SpreadOf(LivePiece strip) =>

@@ -29,15 +29,6 @@ internal sealed class LivePiece(Piece piece, int born)
     /// <summary>Whether its upper edge was jointed.</summary>
     public bool UpperEdge { get; set; }
 
-    /// <summary>Works that took an uncertain amount off its faces: their numbers and spreads.</summary>
-    public List<(int Work, double SpreadMm)> FaceWorks { get; init; } = [];
-
-    /// <summary>The work that cleaned its faces after it was sawn off as a layer; none when its spread is zero.</summary>
-    public (int Work, double SpreadMm) LayerWork { get; set; }
-
-    /// <summary>Works that took an uncertain amount off its edges.</summary>
-    public List<(int Work, double SpreadMm)> EdgeWorks { get; init; } = [];
-
     /// <summary>Thickness before it was planed alike with others; null when it was not.</summary>
     public Length? BeforePlaning { get; set; }
 
@@ -75,9 +66,6 @@ internal sealed class LivePiece(Piece piece, int born)
     public LivePiece Child(Piece piece, int born) => new(piece, born)
     {
         From = From,
-        FaceWorks = [.. FaceWorks],
-        LayerWork = LayerWork,
-        EdgeWorks = [.. EdgeWorks],
         IsCrosscut = IsCrosscut,
         FaceJointed = FaceJointed,
         FacePlaned = FacePlaned,

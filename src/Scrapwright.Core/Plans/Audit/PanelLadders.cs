@@ -27,7 +27,7 @@ internal static class PanelLadders
             variance += Square(shop.Allowances.FacePlane.Spread);
         }
 
-        return layers > 1 ? Root((Square(Root(variance)) / ((double)layers * layers)) + Square(shop.Allowances.ResawCleanUp.Spread)) : Root(variance);
+        return layers > 1 ? Root(Square(Root(variance)) + Square(shop.Allowances.ResawCleanUp.Spread)) : Root(variance);
     }
 
     /// <summary>One standard deviation of the width of a strip with both edges jointed.</summary>
@@ -43,7 +43,6 @@ internal static class PanelLadders
         if (layers > 1)
         {
             var layer = (size - (shop.Bandsaw.Kerf * (layers - 1))).Divide(layers, Rounding.Down);
-            variance /= (double)layers * layers;
             rungs.Add(new Rung(Operation.Resaw, size - layer, layer, Root(variance)));
             size = layer;
             Take(Operation.PlanePanel, shop.Allowances.ResawCleanUp);

@@ -61,8 +61,10 @@ internal sealed partial class Replay
             piece.Board = board;
             findings.Require(boarded.Add(board.Piece), where, $"{board.Piece} is cut twice", "one cut");
             new BoardCheck(facts, findings).Check(board, piece);
-            Chances.Add(board, piece);
-            CheckMembers(work, board, where);
+            if (facts.Plan.Made.Any(m => m.Gift == board.Gift))
+            {
+                CheckMembers(work, board, where);
+            }
         }
         else
         {
@@ -134,12 +136,6 @@ internal sealed partial class Replay
             CheckPiece(where, lane, piece.Piece with { Id = lane.Id, Width = lane.Width, Lanes = [new Lane(offcut.Label, lane.Width)] });
             var child = piece.Child(lane, Stock.NextBorn());
             child.LowerEdge = i == 0 && piece.LowerEdge;
-            if (i < work.Out.Length - 1)
-            {
-                // The fence sets its width, whatever was taken before.
-                child.EdgeWorks.Clear();
-            }
-
             child.UpperEdge = i == work.Out.Length - 1 && piece.UpperEdge && work.Taken.IsZero;
             children.Add(child);
         }
@@ -162,14 +158,7 @@ internal sealed partial class Replay
             findings.Require(IsMilled(piece, offcut) && piece.Layers == 1, where, $"{piece.Piece.Id} is not milled on faces and edges, or resawn before", "a milled strip, once");
         }
 
-        SawIntoLayers(Operation.ResawStrips, work, piece, where, child =>
-        {
-            child.Layers = work.Out.Length;
-            for (var i = 0; i < child.FaceWorks.Count; i++)
-            {
-                child.FaceWorks[i] = (child.FaceWorks[i].Work, child.FaceWorks[i].SpreadMm / work.Out.Length);
-            }
-        });
+        SawIntoLayers(Operation.ResawStrips, work, piece, where, child => child.Layers = work.Out.Length);
     }
 
     private void SawIntoLayers(Operation operation, Work work, LivePiece piece, string where, Action<LivePiece> mark)

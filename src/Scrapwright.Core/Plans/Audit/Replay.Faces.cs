@@ -56,7 +56,6 @@ internal sealed partial class Replay
 
         findings.Require(MustBeJointed(offcut) && !piece.FaceJointed, where, $"{piece.Piece.Id} is jointed", "a rough or warped face that is not jointed yet");
         piece.FaceJointed = true;
-        piece.FaceWorks.Add((workIndex, Shop.Allowances.FaceJoint.Spread.Millimetres));
         var loss = WarpLoss.Of(offcut, piece.Piece.Length, piece.Piece.Width) + Shop.Allowances.FaceJoint.Mean;
         return piece.Piece with { Thickness = piece.Piece.Thickness - loss };
     }
@@ -71,7 +70,6 @@ internal sealed partial class Replay
         var ready = MustBePlaned(offcut) && !piece.FacePlaned && (piece.FaceJointed || !MustBeJointed(offcut));
         findings.Require(ready, where, $"{piece.Piece.Id} is planed", "a piece with one flat face whose other face needs it");
         piece.FacePlaned = true;
-        piece.FaceWorks.Add((workIndex, Shop.Allowances.FacePlane.Spread.Millimetres));
         return piece.Piece with { Thickness = piece.Piece.Thickness - Shop.Allowances.FacePlane.Mean };
     }
 
@@ -91,7 +89,6 @@ internal sealed partial class Replay
             return null;
         }
 
-        piece.EdgeWorks.Add((workIndex, Shop.Allowances.EdgeJoint.Spread.Millimetres * Math.Sqrt(edges)));
         piece.UpperEdge |= edges == 2 || piece.LowerEdge;
         piece.LowerEdge = true;
         var width = piece.Piece.Width - (each * edges);
@@ -102,7 +99,6 @@ internal sealed partial class Replay
     {
         findings.Require(piece is { Layers: > 1, Cleaned: false }, where, $"{piece.Piece.Id} is not resawn, or clean already", "a resawn strip, once");
         piece.Cleaned = true;
-        piece.LayerWork = (workIndex, Shop.Allowances.ResawCleanUp.Spread.Millimetres);
         return piece.Piece with { Thickness = piece.Piece.Thickness - Shop.Allowances.ResawCleanUp.Mean };
     }
 

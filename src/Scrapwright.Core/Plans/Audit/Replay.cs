@@ -14,9 +14,6 @@ internal sealed partial class Replay(Facts facts, Findings findings)
     /// <summary>What there is after the last step.</summary>
     public Stock Stock { get; } = new(facts, findings);
 
-    /// <summary>The chances of what was glued and cut.</summary>
-    public ChanceCheck Chances { get; } = new(facts, findings);
-
     /// <summary>Works all steps.</summary>
     public void Run()
     {

@@ -1,0 +1,61 @@
+namespace Scrapwright.Core.Plans.Choices;
+
+/// <summary>Marks glue-ups of a plan as glued and boards as cut, and takes the marks off again.</summary>
+public static class DoneMarks
+{
+    /// <summary>The plan's choices with a glue-up marked as glued.</summary>
+    /// <exception cref="ArgumentException">The plan has no such glue-up.</exception>
+    public static MakerChoices Glue(Plan plan, string glueUp)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var done = plan.GlueUps.FirstOrDefault(g => g.Id == glueUp) ?? throw new ArgumentException($"The plan has no glue-up {glueUp}.", nameof(glueUp));
+        var choices = plan.Request.Choices;
+        return Milled(plan, choices with { Glued = [.. choices.Glued.Where(g => g.Id != glueUp), DoneGlueUp.Of(done)] });
+    }
+
+    /// <summary>The plan's choices with a board marked as cut.</summary>
+    /// <exception cref="ArgumentException">The plan has no such board.</exception>
+    public static MakerChoices Cut(Plan plan, string piece)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var done = plan.Boards.FirstOrDefault(b => b.Piece == piece) ?? throw new ArgumentException($"The plan has no board {piece}.", nameof(piece));
+        var choices = plan.Request.Choices;
+        return Milled(plan, choices with { Cut = [.. choices.Cut.Where(b => b.Piece != piece), done] });
+    }
+
+    /// <summary>Choices without the mark on a glue-up.</summary>
+    public static MakerChoices Unglue(MakerChoices choices, string glueUp)
+    {
+        ArgumentNullException.ThrowIfNull(choices);
+        return Needed(choices with { Glued = choices.Glued.RemoveAll(g => g.Id == glueUp) });
+    }
+
+    /// <summary>Choices without the mark on a board.</summary>
+    public static MakerChoices Uncut(MakerChoices choices, string piece)
+    {
+        ArgumentNullException.ThrowIfNull(choices);
+        return Needed(choices with { Cut = choices.Cut.RemoveAll(b => b.Piece == piece) });
+    }
+
+    /// <summary>Takes down how the plan mills the offcuts of what is done; what the plan does not use keeps what was taken down before.</summary>
+    private static MakerChoices Milled(Plan plan, MakerChoices choices)
+    {
+        var used = plan.GlueUps.SelectMany(g => g.Strips).Select(s => s.Piece).Concat(plan.Boards.Select(b => b.Piece)).ToHashSet(StringComparer.Ordinal);
+        var pieces = Pieces(choices);
+        var now = plan.Request.Pile.SelectMany(o => o.Pieces())
+            .Where(o => pieces.Any(p => p.Offcut == o.Label && used.Contains(p.Piece))).Select(o => MilledOffcut.Of(plan, o)).ToList();
+        return Needed(choices with { Milled = [.. choices.Milled.Where(old => now.All(m => m.Offcut != old.Offcut)), .. now] });
+    }
+
+    private static MakerChoices Needed(MakerChoices choices)
+    {
+        var pieces = Pieces(choices).Select(p => p.Piece).ToHashSet(StringComparer.Ordinal);
+        return choices with
+        {
+            Milled = [.. choices.Milled.Select(m => m.Keeping(pieces)).Where(m => m.Lanes.Any(l => !l.Pieces.IsEmpty)).OrderBy(m => m.Offcut, StringComparer.Ordinal)],
+        };
+    }
+
+    private static List<(string Offcut, string Piece)> Pieces(MakerChoices choices) =>
+        [.. choices.Glued.SelectMany(g => g.Strips).Select(s => (s.Offcut, s.Piece)).Concat(choices.Cut.Select(b => (b.Offcut, b.Piece)))];
+}

@@ -55,6 +55,10 @@ internal static class CommandLine
         config.AddCommand<AuditCommand>("audit")
             .WithDescription("Check every number of a plan again, without the solver.")
             .WithExample("audit", "out/plan.json");
+        config.AddCommand<WhyCommand>("why")
+            .WithDescription("Say why a plan is as it is, by planning once more with one thing otherwise: a gift that is not made, an offcut, resawing, the number of glue-ups.")
+            .WithExample("why", "out/plan.json", "\"Open day\"")
+            .WithExample("why", "out/plan.json", "Potting", "--offcut", "C7");
         config.AddCommand<SheetsCommand>("sheets")
             .WithDescription("Print the bench sheets of a plan again, on either paper.")
             .WithExample("sheets", "out/plan.json", "--out", "sheets.pdf", "--paper", "letter");

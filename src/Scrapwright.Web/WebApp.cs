@@ -88,6 +88,7 @@ public static class WebApp
         app.MapPlan();
         app.MapPaper();
         app.MapChoices();
+        app.MapWhy();
     }
 
     private static void Announce(WebApplication app, WorkshopStore store)

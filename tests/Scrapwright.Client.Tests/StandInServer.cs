@@ -6,6 +6,7 @@ using Scrapwright.Client.Api;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Why;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Client.Tests;
@@ -25,6 +26,9 @@ internal sealed class StandInServer : HttpMessageHandler
     public Shop Shop { get; set; } = new();
 
     public List<string> Requests { get; } = [];
+
+    /// <summary>What any question about a plan is answered with.</summary>
+    public WhyAnswer? Answer { get; set; }
 
     protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
@@ -47,6 +51,7 @@ internal sealed class StandInServer : HttpMessageHandler
             ("POST", ApiRoutes.Gifts) => AddGift(Read<Gift>(body)),
             ("PUT", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => ChangeGift(new(Id(path), Read<Gift>(body))),
             ("PUT", ApiRoutes.Shop) => Json(Shop = Read<Shop>(body)),
+            ("POST", ApiRoutes.PlanWhy) => Json(Answer),
             ("DELETE", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => DeleteGift(Id(path)),
             ("POST", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) && path.EndsWith("/restore", StringComparison.Ordinal) => RestoreGift(Id(path)),
             _ => new HttpResponseMessage(HttpStatusCode.NotFound),

@@ -78,6 +78,9 @@ public static class ApiRoutes
     /// <summary>POST a <see cref="StripsInOrder"/>: 204; the order is kept as a choice and the latest plan has it. 400 with what the audit says when strips may not lie so, 409 when the plan has changed.</summary>
     public const string PlanOrder = "/api/plan/order";
 
+    /// <summary>POST a <see cref="Core.Plans.Why.WhyQuestion"/>: 200 with the <see cref="Core.Plans.Why.WhyAnswer"/> about the latest plan, 400 when the plan has no such gift, part or offcut, 404 when there is no plan.</summary>
+    public const string PlanWhy = "/api/plan/why";
+
     /// <summary>GET: the <see cref="Core.Plans.Choices.MakerChoices"/>. PUT them: 200 with them as kept; the latest plan stays up to date when it keeps to them.</summary>
     public const string Choices = "/api/choices";
 

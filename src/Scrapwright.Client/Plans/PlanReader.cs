@@ -6,6 +6,7 @@ using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Why;
 using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Client.Plans;
@@ -37,6 +38,17 @@ public sealed class PlanReader
 
     /// <summary>The plan.</summary>
     public Plan Plan => Index.Plan;
+
+    /// <summary>All glue-ups of the part that a glue-up is for.</summary>
+    public ImmutableArray<GlueUp> PanelsOf(GlueUp glueUp) => [.. Plan.GlueUps.Where(g => g.Gift == glueUp.Gift && g.Part == glueUp.Part)];
+
+    /// <summary>What can be asked about a glue-up.</summary>
+    public static ImmutableArray<WhyQuestion> QuestionsAbout(GlueUp glueUp) =>
+    [
+        WhyQuestion.Resawing(glueUp.Gift, glueUp.Part),
+        WhyQuestion.GlueUps(glueUp.Gift, glueUp.Part),
+        .. glueUp.Strips.Select(s => s.Offcut).Distinct().Select(offcut => WhyQuestion.ThisOffcut(glueUp.Gift, glueUp.Part, offcut)),
+    ];
 
     /// <summary>How different the gifts of each circle look, the most alike first.</summary>
     public ImmutableArray<GiftDifference> Differences => differences.Value;

@@ -43,6 +43,11 @@ internal sealed class FormerPlacement
         return NeighbourhoodSearch.IsBetter(anew, kept) ? anew : kept;
     }
 
+    /// <summary>Just the plan before, as far as it holds.</summary>
+    /// <exception cref="InvalidOperationException">There was none.</exception>
+    internal static Placement AsItWas(Problem problem, SegmentOptions options) =>
+        new FormerPlacement(problem, options, problem.Former ?? throw new InvalidOperationException("There was no plan before.")).Find();
+
     private Placement Find()
     {
         var pile = new OpenPile(problem);

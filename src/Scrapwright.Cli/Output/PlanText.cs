@@ -25,9 +25,9 @@ internal static class PlanText
         yield return "How good it is:";
         foreach (var level in plan.Levels) yield return $"  {LevelText.Title(level.Kind)}: {LevelText.Figure(level, plan)}, {LevelText.Verdict(level, plan)}";
         var index = PlanIndex.Of(plan);
-        var differences = GiftDifference.Of(index);
+        var differences = GiftDifference.WorthALook(index);
         if (!differences.IsEmpty) yield return "Beside each other:";
-        foreach (var pair in differences.Take(GiftDifference.MostShown))
+        foreach (var pair in differences)
             yield return $"  {pair.One}, {pair.Other} ({pair.Circle}): {pair.Words}{(pair.DeltaE is { } deltaE ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $", mean ΔE {deltaE:0.0}") : "")}";
         foreach (var line in Fits(index)) yield return line;
         if (!plan.Shopping.IsEmpty) yield return "To buy:";

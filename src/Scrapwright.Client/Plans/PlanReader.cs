@@ -28,7 +28,7 @@ public sealed class PlanReader
         fits = new(() => PlanFits.Of(Index));
         crossings = new(() => CrossGrain.Of(Index));
         weights = new(() => GiftWeights.Of(Index).ToDictionary(w => w.Gift, StringComparer.Ordinal));
-        differences = new(() => GiftDifference.Of(Index));
+        differences = new(() => GiftDifference.WorthALook(Index));
         movements = new(() => plan.GlueUps.Zip(PanelMovement.Of(Index)).ToDictionary(pair => pair.First.Id, pair => pair.Second, StringComparer.Ordinal));
         consumables = new(() => Consumables.For(plan, Index.Designs));
     }
@@ -50,7 +50,7 @@ public sealed class PlanReader
         .. glueUp.Strips.Select(s => s.Offcut).Distinct().Select(offcut => WhyQuestion.ThisOffcut(glueUp.Gift, glueUp.Part, offcut)),
     ];
 
-    /// <summary>How different the gifts of each circle look, the most alike first.</summary>
+    /// <summary>How different the gifts of each circle that share a design look, the most alike first.</summary>
     public ImmutableArray<GiftDifference> Differences => differences.Value;
 
     /// <summary>How the panel of one of the plan's glue-ups moves over the year. All are worked out at once, when the first is asked for.</summary>

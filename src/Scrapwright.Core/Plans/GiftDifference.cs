@@ -18,8 +18,7 @@ public sealed record GiftDifference(string Circle, string One, string Other, boo
     private const double ClearDeltaE = 10;
     private const double SlightDeltaE = 3;
 
-    /// <summary>So many pairs are shown; those that differ more need no look.</summary>
-    public const int MostShown = 12;
+    private const int MostShown = 12;
 
     /// <summary>The difference in words.</summary>
     public string Words => (IsOtherDesign, DeltaE) switch
@@ -30,6 +29,9 @@ public sealed record GiftDifference(string Circle, string One, string Other, boo
         (_, >= SlightDeltaE) => "somewhat different stripes",
         _ => "nearly the same stripes",
     };
+
+    /// <summary>The pairs worth a look: of one design, the dozen most alike.</summary>
+    public static ImmutableArray<GiftDifference> WorthALook(PlanIndex index) => [.. Of(index).Where(d => !d.IsOtherDesign).Take(MostShown)];
 
     /// <summary>Every pair of made gifts in one circle, those that are most alike first.</summary>
     public static ImmutableArray<GiftDifference> Of(PlanIndex index)

@@ -81,12 +81,12 @@ internal static class OverviewPages
 
     private static IEnumerable<Block> Differences(PlanFacts facts, double width)
     {
-        var differences = GiftDifference.Of(facts.Index);
+        var differences = GiftDifference.WorthALook(facts.Index);
         if (differences.IsEmpty) yield break;
         yield return Block.Space(2);
         yield return Block.Heading("Beside each other", width, 11);
         var table = new Table(facts.Hatches, Table.Fit(width, 1, new Column("Circle", 30), new("Gifts", 60), new("Mean ΔE", 20, true), new("", 60)));
-        foreach (var pair in differences.Take(GiftDifference.MostShown))
+        foreach (var pair in differences)
             table.Row([new(pair.Circle, 9.5), new($"{pair.One}, {pair.Other}", 10.5, true), new(pair.DeltaE is { } deltaE ? deltaE.ToString("0.0", CultureInfo.InvariantCulture) : "", 10.5, true), new(pair.Words, 9.5)], 5.6);
         foreach (var block in table.Blocks()) yield return block;
     }

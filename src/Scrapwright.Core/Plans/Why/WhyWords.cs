@@ -73,8 +73,13 @@ public static class WhyWords
         var costs = answer.Costs.Select(c => Cost(c, index.Plan.Request.Shop.Unit)).ToArray();
         return costs.Length == 0
             ? $"{without} it would be just as good: choose as you like."
-            : $"{without}: {List(costs, "and")}{(answer.IsProven ? "" : " at most")}. All other gifts stay as they are.";
+            : IsBetter(answer.Costs[0])
+                ? $"{without} it would be better: {List(costs, "and")}. Plan again, with more time."
+                : $"{without}: {List(costs, "and")}. All other gifts stay as they are.{(answer.IsProven ? "" : " More time might find it cheaper.")}";
     }
+
+    private static bool IsBetter(LevelCost first) =>
+        first.Otherwise > first.Now == (first.Kind is LevelKind.GiftsMade or LevelKind.Looks or LevelKind.StripsAsBefore);
 
     private static string Cost(LevelCost cost, LengthUnit unit)
     {

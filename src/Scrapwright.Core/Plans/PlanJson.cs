@@ -1,12 +1,14 @@
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.RegularExpressions;
 
 namespace Scrapwright.Core.Plans;
 
 /// <summary>How plans, requests and their pieces are written as JSON: camelCase names, enums as kebab-case words, lengths with exact picometres beside readable sizes.</summary>
-public static class PlanJson
+public static partial class PlanJson
 {
     /// <summary>Options for every JSON this program reads and writes. Unknown members and missing required ones are errors.</summary>
     public static JsonSerializerOptions Options { get; } = Create(indented: false);
@@ -19,12 +21,31 @@ public static class PlanJson
 
     /// <summary>A plan from a file's text.</summary>
     /// <exception cref="JsonException">Not a plan; line, position and path say where.</exception>
-    public static Plan Read(string text) =>
-        JsonSerializer.Deserialize<Plan>(text, Options) ?? throw new JsonException("Expected a plan, found null.");
+    public static Plan Read(string text)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<Plan>(text, Options) ?? throw new JsonException("Expected a plan, found null.");
+        }
+        catch (NotSupportedException fault)
+        {
+            // The library's answer to a reason without its kind: position in the message, not in members.
+            var at = Position().Match(fault.Message);
+            throw new JsonException(
+                "Expected a member \"kind\" that says which reason this is.",
+                at.Groups["path"].Value,
+                at.Success ? long.Parse(at.Groups["line"].ValueSpan, CultureInfo.InvariantCulture) : null,
+                at.Success ? long.Parse(at.Groups["byte"].ValueSpan, CultureInfo.InvariantCulture) : null,
+                fault);
+        }
+    }
 
     /// <summary>SHA-256 of a request in its compact form, lower-case hexadecimal.</summary>
     public static string Fingerprint(PlanRequest request) =>
         Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(request, Options)));
+
+    [GeneratedRegex(@"Path: (?<path>\S*) \| LineNumber: (?<line>\d+) \| BytePositionInLine: (?<byte>\d+)")]
+    private static partial Regex Position();
 
     private static JsonSerializerOptions Create(bool indented) => new(JsonSerializerDefaults.Web)
     {

@@ -32,10 +32,10 @@ internal sealed class Cells(TableRow row, bool decimalCommas, LengthUnit bareUni
     internal Length Warp(string column) => row[column].Length == 0 ? Length.Zero : Parse(column) ?? Length.Zero;
 
     /// <summary>Stretches such as <c>knot 4-5; check 0-1</c>.</summary>
-    internal ImmutableArray<Defect> Defects(Length length)
+    internal ImmutableArray<Defect> Defects(Length length, Length width)
     {
         const string Column = "defects";
-        var result = DefectList.Parse(Plain(row[Column]), length, bareUnit);
+        var result = DefectList.Parse(Plain(row[Column]), length, width, bareUnit);
         if (result.IsOk) return result.Value;
         Refuse(Column, result.Error.Found.Length > 0 ? result.Error.Found : row[Column], result.Error.Expected, result.Error.Position);
         return [];

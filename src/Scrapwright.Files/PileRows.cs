@@ -52,7 +52,7 @@ internal static class PileRows
         var rings = PileWords.FindRings(row["grain"]);
         if (rings is null) cells.Refuse("grain", FileMessages.RingsWord);
         var (cup, bow, twist) = (cells.Warp("cup"), cells.Warp("bow"), cells.Warp("twist"));
-        var defects = length is { } known ? cells.Defects(known) : [];
+        var defects = length is { } known && width is { } across ? cells.Defects(known, thickness is { } other ? Length.Max(across, other) : across) : [];
         if (cells.HasProblems || species is null || length is not { } l || width is not { } w || thickness is not { } t) return null;
         if (w < t)
         {

@@ -128,6 +128,56 @@ public sealed class PlannerTests
     }
 
     [Fact]
+    public async Task Sapwood_along_an_edge_is_ripped_off_and_the_rest_is_used()
+    {
+        var sapwood = new Defect(DefectKind.Sapwood, Length.Zero, Length.FromInches(18));
+        Assert.IsType<PlanOutcome.Impossible>(await Planner.PlanAsync(WithWidest(sapwood), Requests.Quick));
+
+        foreach (var from in new[] { Length.Zero, Length.FromInches(37, 16) })
+        {
+            var plan = await Requests.PlanOf(WithWidest(sapwood with { Across = new WidthStretch(from, from + Length.FromInches(3, 16)) }));
+
+            Assert.Empty(PlanAudit.Check(plan));
+            Assert.Single(plan.Made);
+            var rip = Assert.Single(plan.Steps.SelectMany(s => s.Works.Select(w => (s.Operation, Work: w))), w => w.Work.In is ["K1"] && w.Operation is Operation.Rip);
+            Assert.Contains(plan.GlueUps[0].Strips, s => s.Offcut == "K1" && s.Piece.StartsWith(from.IsZero ? "K1.2" : "K1.1", StringComparison.Ordinal));
+            Assert.Equal(2, rip.Work.Out.Length);
+        }
+    }
+
+    [Fact]
+    public async Task A_knot_on_one_side_leaves_the_strip_on_the_other()
+    {
+        var plan = await Requests.PlanOf(WithWidest(new Defect(DefectKind.Knot, Length.FromInches(8), Length.FromInches(9)) { Across = new WidthStretch(Length.Zero, Length.FromInches(1)) }));
+
+        Assert.Empty(PlanAudit.Check(plan));
+        Assert.Single(plan.Made);
+    }
+
+    [Fact]
+    public async Task A_knot_that_is_kept_is_no_defect()
+    {
+        var knot = new Defect(DefectKind.Knot, Length.FromInches(8), Length.FromInches(9));
+
+        Assert.IsType<PlanOutcome.Impossible>(await Planner.PlanAsync(WithWidest(knot), Requests.Quick));
+        var plan = await Requests.PlanOf(WithWidest(knot with { IsKept = true }));
+
+        Assert.Single(plan.Made);
+        Assert.Empty(PlanAudit.Check(plan));
+        Assert.NotEmpty(PlanAudit.Check(plan with { Request = WithWidest(knot) }));
+    }
+
+    /// <summary>Wood for four squares that is just enough, when the widest offcut can be used with what is wrong with it.</summary>
+    private static PlanRequest WithWidest(Defect defect) => Requests.FourSquares with
+    {
+        Pile =
+        [
+            .. Requests.FourSquares.Pile.Take(2),
+            Requests.Offcut("K1", "black-walnut", 18 * 16, 40, 14) with { Defects = [defect] },
+        ],
+    };
+
+    [Fact]
     public async Task Thick_stock_is_resawn_and_ordinary_stock_is_not()
     {
         var thick = await Requests.PlanOf(ThreeStrips(length: 11, sixteenths: 20));

@@ -77,6 +77,9 @@ internal ref struct LengthReader(ReadOnlySpan<char> text, LengthUnit? bareUnit, 
         if (IsDecimalMark(at)) return TryReadDecimals(whole, ref at, out quantity) && NumberEnds(at);
         quantity = LengthQuantity.OfWhole(whole);
         if (!NumberEnds(at)) return false;
+
+        // Within other text 0-1/2 is a stretch: nobody writes half an inch that way.
+        if (!wholeText && whole == 0 && Peek(at) == '-') return true;
         var fractionAt = Peek(at) == '-' ? at + 1 : SkipSpaces(at);
         var next = fractionAt;
         if (!TryReadFraction(ref next, out var fraction)) return Error is null;

@@ -50,6 +50,12 @@ public static class EntryMessages
     /// <summary>Expected: a defect on the wood.</summary>
     public const string WithinTheLength = "a place within the length of the offcut";
 
+    /// <summary>Expected: where a defect lies across the width.</summary>
+    public const string WhereAcross = "where across the width, from the near edge, such as across 0-1/2 or across last 1/2";
+
+    /// <summary>Expected: a defect on the wood, across.</summary>
+    public const string WithinTheWidth = "a place within the width of the offcut";
+
     /// <summary>Expected: instead of the word flat alone.</summary>
     public const string FlatSawn = "flat sawn; leave the word out when it means not warped";
 

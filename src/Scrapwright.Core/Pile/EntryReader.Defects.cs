@@ -9,9 +9,9 @@ internal sealed partial class EntryReader
     private readonly List<Defect> defects = [];
 
     /// <summary>Reads a text of nothing but defects.</summary>
-    internal ParseResult<ImmutableArray<Defect>> ReadDefects(Length onLength)
+    internal ParseResult<ImmutableArray<Defect>> ReadDefects(Length onLength, Length onWidth)
     {
-        length = onLength;
+        (length, width) = (onLength, onWidth);
         while (SkipSeparators())
         {
             var start = at;
@@ -33,21 +33,65 @@ internal sealed partial class EntryReader
             : ParseResult.Failed<ImmutableArray<Defect>>(problems[0].Column - 1, problems[0].Found, problems[0].Expected);
     }
 
-    // "knot 4-5", "knot at 7", "knots 2-3, 8-9 and 11", "split last 2", "nail hole at 3".
+    // "knot 4-5", "knot at 7", "knots 2-3, 8-9 and 11", "split last 2", "nail hole at 3", "sapwood across 0-1/2", "knot 4-5 across last 1 keep".
     private void ReadDefect(DefectKind kind, int start)
     {
         if (EntryWords.IsOneOf(NextWord(at, out var next), "hole", "holes", "mark", "marks", "edge")) at = WordEnd(next);
+        var first = writtenDefects.Count;
         var any = false;
         do
         {
-            if (!ReadPlace(kind, any ? at : start)) break;
+            var here = any ? at : start;
+            if (ReadPlace() is not { } place) break;
             any = true;
+            if (place.From is { } from)
+            {
+                writtenDefects.Add(new(kind, place.Place, from, place.To, here, at));
+                SkipFromTheEnd();
+            }
         }
         while (AnotherPlaceFollows());
-        if (!any) Problem(start, WordEnd(start), EntryMessages.Where);
+        if (!any && EntryWords.IsOneOf(NextWord(at, out _), "across"))
+        {
+            any = true;
+            writtenDefects.Add(new(kind, WrittenDefect.Places.All, default, default, start, at));
+        }
+
+        if (any) ReadManner(first);
+        else Problem(start, WordEnd(start), EntryMessages.Where);
     }
 
-    private bool ReadPlace(DefectKind kind, int start)
+    // "across 0-1/2", "across last 1/2", "keep": said of all the places before.
+    private void ReadManner(int first)
+    {
+        while (true)
+        {
+            var word = NextWord(at, out var next);
+            if (EntryWords.IsOneOf(word, "across"))
+            {
+                at = next + word.Length;
+                if (ReadPlace() is not { } place) Problem(next, at, EntryMessages.WhereAcross);
+                else if (place.From is { } from) Change(d => d with { AcrossPlace = place.Place, AcrossFrom = from, AcrossTo = place.To, End = at });
+            }
+            else if (EntryWords.IsOneOf(word, "keep", "kept"))
+            {
+                at = next + word.Length;
+                Change(d => d with { IsKept = true, End = at });
+            }
+            else
+            {
+                return;
+            }
+        }
+
+        void Change(Func<WrittenDefect, WrittenDefect> change)
+        {
+            for (var i = first; i < writtenDefects.Count; i++) writtenDefects[i] = change(writtenDefects[i]);
+        }
+    }
+
+    /// <summary>A place; null when none follows, without its first size when that was no size.</summary>
+    private (WrittenDefect.Places Place, WrittenSize? From, WrittenSize To)? ReadPlace()
     {
         var place = WrittenDefect.Places.At;
         while (true)
@@ -67,8 +111,8 @@ internal sealed partial class EntryReader
         }
 
         at = SkipBlanks(at);
-        if (!StartsNumber(at)) return false;
-        if (ReadSize(joined: false) is not { } from) return true;
+        if (!StartsNumber(at)) return null;
+        if (ReadSize(joined: false) is not { } from) return (place, null, default);
         var to = from;
         if (place == WrittenDefect.Places.At && SkipDash() && ReadSize(joined: false) is { } second)
         {
@@ -77,9 +121,7 @@ internal sealed partial class EntryReader
             if (to.HadUnit && !from.HadUnit && Reread(from, to) is { } shared) from = shared;
         }
 
-        writtenDefects.Add(new(kind, place, from, to, start, at));
-        SkipFromTheEnd();
-        return true;
+        return (place, from, to);
     }
 
     private bool SkipDash()
@@ -149,9 +191,21 @@ internal sealed partial class EntryReader
                 continue;
             }
 
-            defects.Add(new(written.Kind, from, to));
-            var unit = written.From.Metric ? LengthUnit.Millimetre : LengthUnit.Inch;
-            Reading(written.Start, written.End, EntryPart.Defect, $"{DefectWords.Of(written.Kind)} from {from.ToExactText(unit)} to {to.ToExactText(unit)}");
+            var across = written.AcrossOn(width);
+            if (width.IsPositive && across is { } wide && (wide.From.IsNegative || wide.From >= width || wide.To > width))
+            {
+                Problem(written.AcrossFrom.Start, Math.Max(written.AcrossFrom.End, written.AcrossTo.End), EntryMessages.WithinTheWidth);
+                continue;
+            }
+
+            var defect = new Defect(written.Kind, from, to) { Across = across is { } a ? new(a.From, a.To) : null, IsKept = written.IsKept };
+            defects.Add(defect);
+            Reading(written.Start, written.End, EntryPart.Defect, TextOf(defect, written.From.Metric || written.AcrossFrom.Metric ? LengthUnit.Millimetre : LengthUnit.Inch));
         }
     }
+
+    private static string TextOf(Defect defect, LengthUnit unit) =>
+        $"{DefectWords.Of(defect.Kind)} from {defect.From.ToExactText(unit)} to {defect.To.ToExactText(unit)}"
+        + (defect.Across is { } across ? $", across from {across.From.ToExactText(unit)} to {across.To.ToExactText(unit)}" : "")
+        + (defect.IsKept ? ", kept" : "");
 }

@@ -31,7 +31,9 @@ internal static class EntryWriter
     }
 
     internal static string DefectText(Defect defect, LengthUnit unit) =>
-        $"{DefectWords.Of(defect.Kind)} {defect.From.ToExactText(unit)} to {defect.To.ToExactText(unit)}";
+        $"{DefectWords.Of(defect.Kind)} {defect.From.ToExactText(unit)} to {defect.To.ToExactText(unit)}"
+        + (defect.Across is { } across ? $" across {across.From.ToExactText(unit)} to {across.To.ToExactText(unit)}" : "")
+        + (defect.IsKept ? " keep" : "");
 
     internal static string RingsWord(RingOrientation rings) => rings switch
     {

@@ -43,8 +43,11 @@ public sealed record Offcut
     /// <summary>How far one corner stands off a flat bench; zero when flat.</summary>
     public Length Twist { get; init; }
 
-    /// <summary>Stretches to cut round.</summary>
+    /// <summary>What is wrong with it, and where.</summary>
     public ImmutableArray<Defect> Defects { get; init; } = [];
+
+    /// <summary>The defects that a plan must cut round.</summary>
+    public IEnumerable<Defect> ToCutRound() => Defects.Where(d => !d.IsKept);
 
     /// <summary>Anything else the maker wrote.</summary>
     public string Note { get; init; } = "";

@@ -11,8 +11,23 @@ namespace Scrapwright.Core.Pile;
 /// <param name="End">Where it ends.</param>
 internal readonly record struct WrittenDefect(DefectKind Kind, WrittenDefect.Places Place, WrittenSize From, WrittenSize To, int Start, int End)
 {
+    /// <summary>How the sizes across the width are meant; <see cref="Places.All"/> when there are none.</summary>
+    public Places AcrossPlace { get; init; }
+
+    /// <summary>First size across the width.</summary>
+    public WrittenSize AcrossFrom { get; init; }
+
+    /// <summary>Second size across the width.</summary>
+    public WrittenSize AcrossTo { get; init; }
+
+    /// <summary>Whether it may stay.</summary>
+    public bool IsKept { get; init; }
+
     internal enum Places
     {
+        /// <summary>From one end or edge to the other.</summary>
+        All,
+
         /// <summary>At one place: half an inch to each side.</summary>
         At,
 
@@ -27,17 +42,22 @@ internal readonly record struct WrittenDefect(DefectKind Kind, WrittenDefect.Pla
     }
 
     /// <summary>The stretch on an offcut of that length, which may lie beyond it.</summary>
-    internal (Length From, Length To) On(Length length)
+    internal (Length From, Length To) On(Length length) => Stretch(Place, From.Value, To.Value, length);
+
+    /// <summary>The stretch across an offcut of that width, which may lie beyond it; null when it takes all of it.</summary>
+    internal (Length From, Length To)? AcrossOn(Length width) =>
+        AcrossPlace == Places.All ? null : Stretch(AcrossPlace, AcrossFrom.Value, AcrossTo.Value, width);
+
+    private static (Length From, Length To) Stretch(Places place, Length from, Length to, Length whole)
     {
         var half = Length.FromInches(1, 2);
-        return Place switch
+        return place switch
         {
-            Places.Stretch => (Length.Min(From.Value, To.Value), Length.Max(From.Value, To.Value)),
-            Places.First => (Length.Zero, From.Value),
-            Places.Last => (length - From.Value, length),
-            _ => From.Value > length
-                ? (From.Value, From.Value)
-                : (Length.Max(Length.Zero, From.Value - half), Length.Min(length, From.Value + half)),
+            Places.All => (Length.Zero, whole),
+            Places.Stretch => (Length.Min(from, to), Length.Max(from, to)),
+            Places.First => (Length.Zero, from),
+            Places.Last => (whole - from, whole),
+            _ => from > whole ? (from, from) : (Length.Max(Length.Zero, from - half), Length.Min(whole, from + half)),
         };
     }
 }

@@ -81,14 +81,14 @@ internal sealed record SpareWood(Species Species, Offcut Offcut, Piece Piece, Im
     /// <summary>Stretches between defects; a piece that was crosscut before has none.</summary>
     private static ImmutableArray<Length> RunsOf(Piece piece, Offcut offcut, Length kerf)
     {
-        if (offcut.Defects.IsEmpty || piece.Length < offcut.Length)
+        if (!offcut.ToCutRound().Any() || piece.Length < offcut.Length)
         {
             return [piece.Length];
         }
 
         var runs = ImmutableArray.CreateBuilder<Length>();
         var from = Length.Zero;
-        foreach (var defect in offcut.Defects.OrderBy(d => d.From))
+        foreach (var defect in offcut.ToCutRound().OrderBy(d => d.From))
         {
             runs.Add(defect.From - from - kerf);
             from = Length.Max(from, defect.To + kerf);

@@ -41,13 +41,13 @@ internal static class DoneParts
         }
 
         var route = milled.Way switch { MilledWay.RippedFirst => Route.RipFirst, MilledWay.CrosscutFirst => Route.CrosscutFirst, _ => Route.MillWhole };
-        return new OffcutPattern(
-            offcut, index, route,
-            [.. milled.Lanes.Select(l => new PatternLane(l.RoughWidth, StripMilling.Width(l.RoughWidth, shop).End))],
-            [.. milled.Lanes.SelectMany((lane, i) => Runs(lane, i, offcut, done, shop).Select(r => r with { IsClosed = r.IsClosed || isSaved }))])
-        {
-            Layers = milled.Layers,
-        };
+        ImmutableArray<PatternLane> lanes = [.. milled.Lanes.Select(l => new PatternLane(l.RoughWidth, StripMilling.Width(l.RoughWidth, shop).End))];
+        var clear = ClearRuns.Of(offcut, lanes, milled.Layers, route, shop);
+        return new OffcutPattern(offcut, index, route, lanes, [.. milled.Lanes.SelectMany(RunsOf).Select(r => r with { IsClosed = r.IsClosed || isSaved })]) { Layers = milled.Layers };
+
+        IEnumerable<ClearRun> RunsOf(MilledLane lane, int place) => lane.Pieces.IsEmpty
+            ? clear.Where(r => r.Lane < 0 || r.Lane == place).Select(r => r with { Lane = place })
+            : Pieces(lane, place, [.. ClearRuns.DefectsIn(offcut, lanes, milled.Layers, place, route, shop)], done, shop);
     }
 
     /// <summary>The segments of what is done, glue-up by glue-up.</summary>
@@ -74,23 +74,13 @@ internal static class DoneParts
            select demand,
     ];
 
-    private static IEnumerable<ClearRun> Runs(MilledLane lane, int index, Offcut offcut, DoneWork done, Shop shop)
+    private static IEnumerable<ClearRun> Pieces(MilledLane lane, int index, ImmutableArray<Defect> defects, DoneWork done, Shop shop)
     {
-        if (lane.Pieces.IsEmpty)
-        {
-            foreach (var run in ClearRuns.Of(offcut, shop.TableSaw.Kerf))
-            {
-                yield return run with { Lane = index };
-            }
-
-            yield break;
-        }
-
         var at = Length.Zero;
         foreach (var piece in lane.Pieces)
         {
             var to = at + piece.Length;
-            var isDefect = offcut.Defects.Any(d => Length.Max(d.From, at) < Length.Min(d.To, to));
+            var isDefect = defects.Any(d => Length.Max(d.From, at) < Length.Min(d.To, to));
             yield return new ClearRun(at, to)
             {
                 Lane = index,

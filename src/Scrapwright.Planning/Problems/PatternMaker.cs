@@ -17,23 +17,22 @@ internal static class PatternMaker
     /// </summary>
     internal static IEnumerable<OffcutPattern> For(Offcut offcut, int index, PatternNeeds needs, Shop shop)
     {
-        var runs = ClearRuns.Of(offcut, shop.TableSaw.Kerf);
-        if (runs.IsEmpty)
-        {
-            yield break;
-        }
-
         foreach (var (route, lanes) in Layouts(offcut, needs, shop))
         {
-            if (IsAllowed(offcut, route, lanes, shop))
+            var runs = Runs(lanes, 1, route);
+            if (!runs.IsEmpty && IsAllowed(offcut, route, lanes, shop))
             {
                 yield return new OffcutPattern(offcut, index, route, lanes, runs);
                 for (var layers = 2; layers <= MostLayers && IsResawAllowed(offcut, route, lanes, layers, needs.Thinnest, shop); layers++)
                 {
-                    yield return new OffcutPattern(offcut, index, route, [.. lanes.SelectMany(l => Enumerable.Repeat(l, layers))], runs) { Layers = layers };
+                    ImmutableArray<PatternLane> layered = [.. lanes.SelectMany(l => Enumerable.Repeat(l, layers))];
+                    yield return new OffcutPattern(offcut, index, route, layered, Runs(layered, layers, route)) { Layers = layers };
                 }
             }
         }
+
+        ImmutableArray<ClearRun> Runs(ImmutableArray<PatternLane> lanes, int layers, Route route) =>
+            ClearRuns.Of(offcut, lanes, layers, route, shop);
     }
 
     private static IEnumerable<(Route Route, ImmutableArray<PatternLane> Lanes)> Layouts(Offcut offcut, PatternNeeds needs, Shop shop)
@@ -73,6 +72,11 @@ internal static class PatternMaker
             }
         }
 
+        foreach (var lanes in BesideFlaws(offcut, kerf, shop))
+        {
+            yield return (route, lanes);
+        }
+
         if (needs.AccentWidth > Length.Zero)
         {
             foreach (var (lanes, _) in Beside(needs.AccentWidth))
@@ -90,6 +94,31 @@ internal static class PatternMaker
                 {
                     yield return (Lanes([.. Enumerable.Repeat(width, count), rest], shop), count);
                 }
+            }
+        }
+    }
+
+    /// <summary>A flawed stretch along one edge ripped off, and the rest beside it in one strip or two.</summary>
+    private static IEnumerable<ImmutableArray<PatternLane>> BesideFlaws(Offcut offcut, Length kerf, Shop shop)
+    {
+        foreach (var across in offcut.ToCutRound().Select(d => d.Across).OfType<WidthStretch>().Distinct())
+        {
+            var below = ReadableSize.Up(across.To + shop.Allowances.EdgeJoint.Mean, shop.Unit);
+            var above = ReadableSize.Up(offcut.Width - across.From, shop.Unit);
+            var isBelow = below <= above;
+            var flawed = Length.Max(isBelow ? below : above, shop.TableSaw.Kerf);
+            var rest = offcut.Width - flawed - kerf;
+            if (rest < shop.NarrowestStrip)
+            {
+                continue;
+            }
+
+            yield return Lanes(isBelow ? [flawed, rest] : [rest, flawed], shop);
+            var half = ReadableSize.Down((rest - kerf).Divide(2, Rounding.Down), shop.Unit);
+            if (half >= shop.NarrowestStrip * 2)
+            {
+                var other = rest - kerf - half;
+                yield return Lanes(isBelow ? [flawed, half, other] : [half, other, flawed], shop);
             }
         }
     }

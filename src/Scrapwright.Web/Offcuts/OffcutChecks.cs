@@ -36,6 +36,9 @@ internal static class OffcutChecks
             checks.Require(
                 !defect.From.IsNegative && defect.To >= defect.From && defect.To <= offcut.Length,
                 $"defects[{i}]", $"{defect.From.ToExactText(unit)} to {defect.To.ToExactText(unit)}", $"a stretch within 0 to {offcut.Length.ToExactText(unit)}");
+            checks.Require(
+                defect.Across is not { } across || (!across.From.IsNegative && across.To >= across.From && across.To <= offcut.Width),
+                $"defects[{i}].across", $"{defect.Across?.From.ToExactText(unit)} to {defect.Across?.To.ToExactText(unit)}", $"a stretch within 0 to {offcut.Width.ToExactText(unit)}");
         }
 
         return checks.Problems.AsFields("offcut.");

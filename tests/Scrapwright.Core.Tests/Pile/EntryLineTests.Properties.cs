@@ -30,6 +30,8 @@ public sealed partial class EntryLineTests
         from warp in Gen.Bool.Array[3]
         from kinds in Gen.Enum<DefectKind>().Array[0, 3]
         from places in Gen.Double[0, 0.999].Array[6]
+        from across in Gen.Double[0, 0.999].Array[6]
+        from manners in Gen.Select(Gen.Bool, Gen.Bool).Array[3]
         from note in Notes
         select new Offcut
         {
@@ -44,11 +46,17 @@ public sealed partial class EntryLineTests
             Cup = warp[0] ? sizes[3] : Length.Zero,
             Bow = warp[1] ? sizes[4] : Length.Zero,
             Twist = warp[2] ? sizes[5] : Length.Zero,
-            Defects = [.. kinds.Select((kind, i) => new Defect(kind, At(sizes[0], Math.Min(places[2 * i], places[(2 * i) + 1])), At(sizes[0], Math.Max(places[2 * i], places[(2 * i) + 1]))))],
+            Defects = [.. kinds.Select((kind, i) => new Defect(kind, At(sizes[0], Math.Min(places[2 * i], places[(2 * i) + 1])), At(sizes[0], Math.Max(places[2 * i], places[(2 * i) + 1])))
+            {
+                Across = manners[i].Item1 ? Across(Length.Max(sizes[1], sizes[2]), across[2 * i], across[(2 * i) + 1]) : null,
+                IsKept = manners[i].Item2,
+            })],
             Note = note,
         };
 
     private static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);
+
+    private static WidthStretch Across(Length width, double one, double other) => new(At(width, Math.Min(one, other)), At(width, Math.Max(one, other)));
 
     private static Length At(Length length, double share) => Length.FromPicometres((long)(length.Picometres * share));
 

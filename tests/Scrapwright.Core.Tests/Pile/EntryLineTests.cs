@@ -190,6 +190,33 @@ public sealed partial class EntryLineTests
     }
 
     [Theory]
+    [InlineData("knot 4-5 across 0-1/2", 4, 5, 0d, .5, false)]
+    [InlineData("knot 4-5 across last 1/2", 4, 5, 1.5, 2d, false)]
+    [InlineData("knot 4-5 across the first 3/4 keep", 4, 5, 0d, .75, true)]
+    [InlineData("sapwood across 0-1/4", 0, 14, 0d, .25, false)]
+    [InlineData("sapwood across last 6 mm", 0, 14, 1.7637795275590551, 2d, false)]
+    [InlineData("knot at 7 across at 1", 6.5, 7.5, .5, 1.5, false)]
+    [InlineData("knot 4-5 kept, 2 wide", 4, 5, null, null, true)]
+    [InlineData("knot 4-5 keep", 4, 5, null, null, true)]
+    public void Parse_finds_where_a_defect_lies_across_and_whether_it_stays(string words, double from, double to, double? acrossFrom, double? acrossTo, bool isKept)
+    {
+        var line = words.EndsWith("wide", StringComparison.Ordinal) ? $"ash 14 long x 7/8 thick, {words}" : $"ash 14 x 2 x 7/8, {words}";
+        var defect = Assert.Single(Understood(line).Offcut.Defects);
+
+        var across = acrossFrom is { } f && acrossTo is { } t ? new WidthStretch(Length.FromInchesRounded(f), Length.FromInchesRounded(t)) : null;
+        Assert.Equal(new Defect(defect.Kind, Length.FromInchesRounded(from), Length.FromInchesRounded(to)) { Across = across, IsKept = isKept }, defect);
+    }
+
+    [Fact]
+    public void Parse_reads_across_and_keep_for_all_the_places_before()
+    {
+        var defects = Understood("ash 14 x 2 x 7/8, knots 2-3 and 8-9 across 0-1 keep, check 0-1").Offcut.Defects;
+
+        Assert.Equal([true, true, false], defects.Select(d => d.IsKept));
+        Assert.Equal([new WidthStretch(Length.Zero, In(1)), new WidthStretch(Length.Zero, In(1)), null], defects.Select(d => d.Across));
+    }
+
+    [Theory]
     [InlineData("; from the old gate, x3", "from the old gate, x3")]
     [InlineData("note: smells nice", "smells nice")]
     [InlineData("(under the bench)", "under the bench")]

@@ -14,6 +14,12 @@ internal sealed class LivePiece(Piece piece, int born)
     /// <summary>Where it begins along its offcut, from the marked end; says nothing once it is glued.</summary>
     public Length From { get; set; }
 
+    /// <summary>Least distance of its lower edge from its offcut's near edge; says nothing once it is glued.</summary>
+    public Length AcrossFrom { get; set; }
+
+    /// <summary>Greatest distance of its upper edge from its offcut's near edge: what was taken off edges may have come off either.</summary>
+    public Length AcrossTo { get; set; } = piece.Width;
+
     /// <summary>Whether it came out of a crosscut before it was glued.</summary>
     public bool IsCrosscut { get; set; }
 
@@ -66,6 +72,8 @@ internal sealed class LivePiece(Piece piece, int born)
     public LivePiece Child(Piece piece, int born) => new(piece, born)
     {
         From = From,
+        AcrossFrom = AcrossFrom,
+        AcrossTo = AcrossTo,
         IsCrosscut = IsCrosscut,
         FaceJointed = FaceJointed,
         FacePlaned = FacePlaned,

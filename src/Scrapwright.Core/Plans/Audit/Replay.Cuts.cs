@@ -130,12 +130,17 @@ internal sealed partial class Replay
         }
 
         var children = new List<LivePiece>();
+        var unknown = Length.Max(Length.Zero, piece.AcrossTo - piece.AcrossFrom - piece.Piece.Width);
+        var at = piece.AcrossFrom;
         for (var i = 0; i < work.Out.Length; i++)
         {
             var lane = work.Out[i];
             CheckPiece(where, lane, piece.Piece with { Id = lane.Id, Width = lane.Width, Lanes = [new Lane(offcut.Label, lane.Width)] });
             var child = piece.Child(lane, Stock.NextBorn());
             child.LowerEdge = i == 0 && piece.LowerEdge;
+            child.AcrossFrom = at;
+            child.AcrossTo = at + lane.Width + unknown;
+            at += lane.Width + work.Kerf;
             child.UpperEdge = i == work.Out.Length - 1 && piece.UpperEdge && work.Taken.IsZero;
             children.Add(child);
         }

@@ -42,6 +42,12 @@ internal sealed class RequestFacts(Findings findings)
                 Within(at + " defect from", defect.From, Longest);
                 Within(at + " defect to", defect.To, Longest);
                 findings.Require(defect.From <= defect.To, at + " defect", defect.From, $"at most {defect.To}");
+                if (defect.Across is { } across)
+                {
+                    Within(at + " defect across from", across.From, Widest);
+                    Within(at + " defect across to", across.To, Widest);
+                    findings.Require(across.From <= across.To, at + " defect across", across.From, $"at most {across.To}");
+                }
             }
 
             pieces += offcut.Count;

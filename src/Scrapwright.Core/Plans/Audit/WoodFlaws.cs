@@ -14,6 +14,7 @@ internal static class WoodFlaws
         }
 
         var to = piece.From + piece.Piece.Length;
-        return offcut.Defects.Any(d => Length.Max(d.From, piece.From) < Length.Min(d.To, to));
+        return offcut.ToCutRound().Any(d => Length.Max(d.From, piece.From) < Length.Min(d.To, to)
+            && (d.Across is not { } across || Length.Max(across.From, piece.AcrossFrom) < Length.Min(across.To, piece.AcrossTo)));
     }
 }

@@ -68,7 +68,7 @@ public sealed class Explainer
 
     private WhyAnswer Changed(WhyQuestion question, GiftDemand gift)
     {
-        var glueUps = plan.GlueUps.Where(g => g.Gift == question.Gift && g.Part == question.Part).ToArray();
+        var glueUps = plan.GlueUps.Where(g => g.IsFor(question.Gift, question.Part)).ToArray();
         var (count, layers) = (glueUps.Length, glueUps.Max(g => g.Layers));
         var model = ModelOf(gift, now);
         var canBeAsked = question.Kind switch
@@ -123,7 +123,8 @@ public sealed class Explainer
                 break;
             }
 
-            if (IsPossibleIn(gift, now.Without(problem, [other.Index])) is true)
+            var sharing = now.WithPartners(problem, [other.Index]);
+            if (IsPossibleIn(gift, now.Without(problem, sharing), [.. sharing.Where(g => g != other.Index)]) is true)
             {
                 inPlaceOf.Add(other.Gift.Label);
             }
@@ -132,7 +133,7 @@ public sealed class Explainer
         return answer with { CanBeOtherwise = inPlaceOf.Count > 0, InPlaceOf = inPlaceOf.ToImmutable(), IsProven = isDone && search.IsProven && !leavesWoodOut };
     }
 
-    private bool? IsPossibleIn(GiftDemand gift, Placement rest) => search.IsPossible(ModelOf(gift, rest), Accept);
+    private bool? IsPossibleIn(GiftDemand gift, Placement rest, params ImmutableArray<int> others) => search.IsPossible(ModelOf(gift, rest, others), Accept);
 
     private ImmutableArray<Reason> ReasonsWithTheWholePile(GiftDemand gift)
     {
@@ -140,21 +141,25 @@ public sealed class Explainer
         return nothing.Unmade.First(u => u.Gift == gift.Gift.Label).Reasons;
     }
 
-    /// <summary>The gift, which must be made, with its wood and the wood the rest leaves.</summary>
-    private PlanModel ModelOf(GiftDemand gift, Placement rest)
+    /// <summary>The gift, which must be made, with its wood and the wood the rest leaves; and others that share glue-ups with it or must be made anew beside it.</summary>
+    private PlanModel ModelOf(GiftDemand gift, Placement rest, params ImmutableArray<int> others)
     {
         var used = rest.Segments.Select(s => problem.Patterns[s.Pattern].OffcutIndex).ToHashSet();
         var untouched = Enumerable.Range(0, problem.Offcuts.Length).Where(o => !used.Contains(o)).ToList();
-        var scope = Scope.Of(problem, rest, [gift.Index], untouched);
+        var scope = Scope.Of(problem, rest, [gift.Index, .. others], untouched);
         while (scope.SegmentCount(options) > MostSegments)
         {
             leavesWoodOut = true;
             untouched = [.. untouched.Where((_, i) => i % 2 == 0)];
-            scope = Scope.Of(problem, rest, [gift.Index], untouched);
+            scope = Scope.Of(problem, rest, [gift.Index, .. others], untouched);
         }
 
         var model = new PlanModel(problem, options, scope);
-        model.RequireMade(gift.Index);
+        foreach (var made in scope.Gifts.Where(g => g == gift.Index || rest.Made[g] || others.Contains(g)))
+        {
+            model.RequireMade(made);
+        }
+
         return model;
     }
 

@@ -25,7 +25,7 @@ internal sealed class WhyCommand(Terminal terminal) : AsyncCommand<WhySettings>
         if (!findings.IsEmpty) return ExitCodes.Of(findings);
 
         // A gift with one glued-up part needs no more words.
-        var parts = plan.GlueUps.Where(g => g.Gift == settings.Gift).Select(g => g.Part).Distinct().ToArray();
+        var parts = plan.GlueUps.SelectMany(g => g.PartsOf(settings.Gift)).Distinct().ToArray();
         var part = settings.Part.Length > 0 || settings.Kind == WhyKind.NotMade || parts.Length != 1 ? settings.Part : parts[0];
         var question = new WhyQuestion(settings.Kind, settings.Gift, part, settings.Offcut);
         if (WhyFault.Of(plan, question) is { } fault)

@@ -17,7 +17,7 @@ internal static class PlanText
         yield return $"{plan.Request.Workshop}: {plan.Made.Length} of {total} {(total == 1 ? "gift" : "gifts")}, {Count(plan.GlueUps.Length, "glue-up")}, {Count(plan.Steps.Length, "step")}.";
         foreach (var made in plan.Made)
         {
-            var glueUps = plan.GlueUps.Where(glueUp => glueUp.Gift == made.Gift).Select(glueUp => glueUp.Id).ToArray();
+            var glueUps = plan.GlueUps.Where(glueUp => glueUp.IsFor(made.Gift)).Select(glueUp => glueUp.Id).ToArray();
             yield return $"  {made.Gift}: {Count(made.Parts.Length, "part")}{(glueUps.Length == 0 ? "" : $" from {string.Join(", ", glueUps)}")}";
         }
 

@@ -40,7 +40,10 @@ public sealed class PlanReader
     public Plan Plan => Index.Plan;
 
     /// <summary>All glue-ups of the part that a glue-up is for.</summary>
-    public ImmutableArray<GlueUp> PanelsOf(GlueUp glueUp) => [.. Plan.GlueUps.Where(g => g.Gift == glueUp.Gift && g.Part == glueUp.Part)];
+    public ImmutableArray<GlueUp> PanelsOf(GlueUp glueUp) => [.. Plan.GlueUps.Where(g => g.IsFor(glueUp.Gift, glueUp.Part))];
+
+    /// <summary>Whom a glue-up is for: every recipient, and how many pieces the others get.</summary>
+    public string RecipientsOf(GlueUp glueUp) => string.Join(", ", glueUp.Also.Select(a => $"{Recipient(a.Gift)} ({a.Pieces})").Prepend(Recipient(glueUp.Gift)));
 
     /// <summary>What can be asked about a glue-up.</summary>
     public static ImmutableArray<WhyQuestion> QuestionsAbout(GlueUp glueUp) =>

@@ -23,6 +23,13 @@ public sealed record PanelWish(StripPattern Pattern, ImmutableArray<string> Spec
     /// <summary>True when neighbours must go together.</summary>
     public bool IsStriped => MinimumStrips >= 2;
 
+    /// <summary>True when a panel that meets one wish meets the other.</summary>
+    public bool IsLike(PanelWish other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return this with { Species = [] } == other with { Species = [] } && Species.SequenceEqual(other.Species);
+    }
+
     /// <summary>Least CIEDE2000 difference between neighbours in a shop.</summary>
     public double ContrastIn(Shop shop)
     {

@@ -54,7 +54,7 @@ public sealed record GiftDifference(string Circle, string One, string Other, boo
     }
 
     private static Stripe[][] PanelsOf(PlanIndex index, string gift) =>
-        [.. index.Plan.GlueUps.Where(g => g.Gift == gift).Select(g => Stripes(index, g)).DistinctBy(s => string.Join(';', s))];
+        [.. index.Plan.GlueUps.Where(g => g.IsFor(gift)).Select(g => Stripes(index, g)).DistinctBy(s => string.Join(';', s))];
 
     private static Stripe[] Stripes(PlanIndex index, GlueUp glueUp)
     {

@@ -16,6 +16,9 @@ public sealed record GlueUp
     /// <summary>Key of the panel part cut from it.</summary>
     public required string Part { get; init; }
 
+    /// <summary>Other gifts that get pieces of it, after the first has all of its own; empty for a glue-up of one gift.</summary>
+    public ImmutableArray<GlueUpShare> Also { get; init; } = [];
+
     /// <summary>Blanks crosscut along each layer.</summary>
     public required int Blanks { get; init; }
 
@@ -48,4 +51,16 @@ public sealed record GlueUp
 
     /// <summary>How many clamps of sufficient reach it needs.</summary>
     public required int ClampsNeeded { get; init; }
+
+    /// <summary>True when a gift gets pieces of it.</summary>
+    public bool IsFor(string gift) => Gift == gift || Also.Any(a => a.Gift == gift);
+
+    /// <summary>True when copies of a gift's part are cut from it.</summary>
+    public bool IsFor(string gift, string part) => (Gift == gift && Part == part) || Also.Any(a => a.Gift == gift && a.Part == part);
+
+    /// <summary>Keys of a gift's parts that are cut from it; empty when none.</summary>
+    public IEnumerable<string> PartsOf(string gift) => Also.Where(a => a.Gift == gift).Select(a => a.Part).Prepend(Gift == gift ? Part : "").Where(p => p.Length > 0);
+
+    /// <summary>Labels of the gifts that get pieces of it, the one it is named for first.</summary>
+    public IEnumerable<string> ForGifts() => [Gift, .. Also.Select(a => a.Gift)];
 }

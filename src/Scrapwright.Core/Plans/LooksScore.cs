@@ -25,7 +25,7 @@ internal sealed class LooksScore(
             points += gifts.Skip(i + 1).Count(other => gift.Circle.Length > 0 && string.Equals(other.Gift.Circle, gift.Circle, StringComparison.OrdinalIgnoreCase) && Differ(gifts[i], other));
             points += product.Parts.Sum(part => Wishes(gift.Label, product, part));
             points += product.Parts.Count(part => part.Wish is { } wish && StripPatterns.IsEarned(wish.Pattern)
-                && glueUps.Where(g => g.Gift == gift.Label && g.Part == part.Key)
+                && glueUps.Where(g => g.IsFor(gift.Label, part.Key))
                     .All(g => StripPatterns.IsMet(wish.Pattern, g.Strips.Select(s => (SpeciesOfOffcut(s.Offcut), s.Width)), part.Width)));
         }
 
@@ -36,13 +36,13 @@ internal sealed class LooksScore(
         one.Product.Family != other.Product.Family || !SpeciesOf(one.Gift.Label).SetEquals(SpeciesOf(other.Gift.Label));
 
     private HashSet<string> SpeciesOf(string gift) =>
-        Species(glueUps.Where(g => g.Gift == gift), boards.Where(b => b.Gift == gift));
+        Species(glueUps.Where(g => g.IsFor(gift)), boards.Where(b => b.Gift == gift));
 
     /// <summary>A point for each wished species that is there, one off for each other; nothing without wishes.</summary>
     private int Wishes(string gift, Product product, Part part)
     {
         var present = Species(
-            glueUps.Where(g => g.Gift == gift && g.Part == part.Key),
+            glueUps.Where(g => g.IsFor(gift, part.Key)),
             boards.Where(b => b.Gift == gift && product.Runs.Any(r => r.Mark == b.Run && r.Members.Any(m => m.Part == part.Key))));
         var wished = part.Kind == PartKind.Panel ? part.Wish?.Species ?? [] : part.Species;
         if (wished.IsEmpty)

@@ -39,7 +39,7 @@ public static class PlanChanges
             switch (match)
             {
                 case { Before: null, Now: { } now }:
-                    yield return new(ChangeKind.GlueUp, $"{now.Id} is new, for {now.Gift}: {string.Join(", ", now.Strips.Select(s => s.Offcut))}");
+                    yield return new(ChangeKind.GlueUp, $"{now.Id} is new, for {string.Join(", ", now.ForGifts())}: {string.Join(", ", now.Strips.Select(s => s.Offcut))}");
                     break;
                 case { Before: { } before, Now: null }:
                     yield return new(ChangeKind.GlueUp, $"{before.Id}, for {before.Gift}, is not glued");

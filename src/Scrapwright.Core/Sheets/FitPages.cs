@@ -99,7 +99,7 @@ internal static class FitPages
             var panel = PanelMovement.Of(wood, glueUp);
             table.Row(
                 [
-                    new(glueUp.Id, 10, true), new(glueUp.Gift, 9), new(Change(panel.WidthInDriest, facts), 9), new(Change(panel.WidthInDampest, facts), 9),
+                    new(glueUp.Id, 10, true), new(PlanWords.Gifts(glueUp), 9), new(Change(panel.WidthInDriest, facts), 9), new(Change(panel.WidthInDampest, facts), 9),
                     new(panel.WorstNeighbours is { } worst ? Ridge(panel, worst, facts) : "", 9),
                     new(panel.WorstCup is { } strip ? $"{strip.Piece}: {strip.Cup!.Value.InWords.Replace(" (estimate)", "", StringComparison.Ordinal)}" : "none", 9),
                 ],

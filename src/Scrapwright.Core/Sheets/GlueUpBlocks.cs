@@ -39,7 +39,7 @@ internal static class GlueUpBlocks
         var pen = new Pen();
         var texts = new[]
         {
-            $"for {glueUp.Gift}", $"{OverviewPages.Count(glueUp.ClampsNeeded, "clamp")}",
+            $"for {PlanWords.Gifts(glueUp)}", $"{OverviewPages.Count(glueUp.ClampsNeeded, "clamp")}",
             $"holds its size {PlanWords.Chance(glueUp.ChancePerMille)}",
             OverviewPages.Count(glueUp.Blanks, "blank") + (glueUp.Layers > 1 ? $" × {glueUp.Layers} layers" : ""),
         };

@@ -58,7 +58,7 @@ internal static class OverviewPages
         foreach (var made in facts.Plan.Made)
         {
             var gift = facts.Gift(made.Gift);
-            var chances = facts.Plan.GlueUps.Where(g => g.Gift == made.Gift).Select(g => g.ChancePerMille).ToArray();
+            var chances = facts.Plan.GlueUps.Where(g => g.IsFor(made.Gift)).Select(g => g.ChancePerMille).ToArray();
             var chance = chances.Length == 0 ? "" : PlanWords.Chance((int)chances.Aggregate(1000L, (all, one) => all * one / 1000));
             table.Row(
                 [new(made.Gift, 11, true), new(facts.Product(made.Gift)?.Summary ?? gift?.Design ?? "", 9.5), new(gift?.Recipient ?? "", 9.5), new(Date(gift?.Due), 9.5), new(chance, 9.5)], 6.4);

@@ -1,3 +1,4 @@
+using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Sheets;
@@ -97,4 +98,11 @@ public static class PlanWords
         _ when minutes % 60 == 0 => $"{minutes / 60} h",
         _ => $"{minutes / 60} h {minutes % 60} min",
     };
+
+    /// <summary>The gifts a glue-up is for; of those that share it, how many pieces each further one gets.</summary>
+    public static string Gifts(GlueUp glueUp)
+    {
+        ArgumentNullException.ThrowIfNull(glueUp);
+        return string.Join(", ", glueUp.Also.Select(a => $"{a.Gift} ({a.Pieces})").Prepend(glueUp.Gift));
+    }
 }

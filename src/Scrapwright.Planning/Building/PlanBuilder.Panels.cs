@@ -66,7 +66,7 @@ internal sealed partial class PlanBuilder
         ];
         var glued = bench.Glue(new Stage(Operation.GlueUp, GlueUp: id), id, alike);
         glueUps.Add(Describe(panel, id, strips, glued, spread));
-        if (!placement.Made[panel.GiftIndex])
+        if (panel.Shares.All(s => !placement.Made[s.GiftIndex]))
         {
             // Glued already, but the rest of its gift finds no wood any more.
             leftovers.Add(glued);
@@ -75,42 +75,58 @@ internal sealed partial class PlanBuilder
 
         var flat = bench.TakeThickness(new Stage(Operation.FlattenPanel), glued, shop.Allowances.PanelFlatten.Mean);
         var layers = panel.Needs.Layers > 1 ? bench.Resaw(new Stage(Operation.Resaw), flat, panel.Needs.Layers) : [flat];
+        var open = panel.Shares.Where(s => placement.Made[s.GiftIndex]).Select(s => (Gift: problem.Gifts[s.GiftIndex], s.Part, s.Count)).ToList();
         foreach (var layer in layers)
         {
-            CutBlanks(panel, layer);
+            CutBlanks(panel, layer, open);
         }
     }
 
-    private void CutBlanks(PanelCandidate panel, Piece layer)
+    /// <summary>Cuts a layer into blanks: each gift in turn gets its copies, what is over is left.</summary>
+    private void CutBlanks(PanelCandidate panel, Piece layer, List<(GiftDemand Gift, Part Part, int Count)> open)
     {
         var part = panel.Part;
         var planed = bench.TakeThickness(new Stage(Operation.PlanePanel), layer, layer.Thickness - panel.Needs.PlanedThickness);
         var trimmed = bench.TrimWidth(new Stage(Operation.TrimWidth), planed, part.Width);
-        var gift = problem.Gifts[panel.GiftIndex];
-        if (!parts.TryGetValue((gift.Index, part.Key), out var made))
-        {
-            parts[(gift.Index, part.Key)] = made = [];
-        }
-
         var outputs = new List<(string Id, Length Length)>();
-        var spare = 0;
+        var takers = new List<(GiftDemand Gift, Part Part)?>();
         for (var i = 0; i < panel.Needs.Blanks; i++)
         {
-            var copy = made.Count + i + 1;
-            outputs.Add((copy <= part.Count ? PartId(gift, part, copy) : $"{layer.Id}/spare{++spare}", part.Length));
+            var next = open.FindIndex(o => o.Count > 0 && Copies(o.Gift, o.Part).Count + takers.Count(t => t?.Gift == o.Gift) < o.Part.Count);
+            if (next < 0)
+            {
+                takers.Add(null);
+                outputs.Add(($"{layer.Id}/spare{takers.Count(t => t is null)}", part.Length));
+                continue;
+            }
+
+            var (gift, theirs, count) = open[next];
+            open[next] = (gift, theirs, count - 1);
+            outputs.Add((PartId(gift, theirs, Copies(gift, theirs).Count + takers.Count(t => t?.Gift == gift) + 1), part.Length));
+            takers.Add((gift, theirs));
         }
 
-        foreach (var blank in CrosscutBlanks(trimmed, outputs, part.Length))
+        foreach (var (blank, taker) in CrosscutBlanks(trimmed, outputs, part.Length).Zip(takers))
         {
-            if (made.Count < part.Count)
+            if (taker is var (gift, theirs))
             {
-                made.Add(blank);
+                Copies(gift, theirs).Add(blank);
             }
             else
             {
                 leftovers.Add(blank);
             }
         }
+    }
+
+    private List<Piece> Copies(GiftDemand gift, Part part)
+    {
+        if (!parts.TryGetValue((gift.Index, part.Key), out var copies))
+        {
+            parts[(gift.Index, part.Key)] = copies = [];
+        }
+
+        return copies;
     }
 
     /// <summary>Squares the marked end, cuts the outputs, and keeps the rest when it is worth keeping.</summary>
@@ -142,6 +158,7 @@ internal sealed partial class PlanBuilder
             Id = id,
             Gift = problem.Gifts[panel.GiftIndex].Gift.Label,
             Part = panel.Part.Key,
+            Also = panel.Done?.Also ?? [.. panel.Shares.Skip(1).Select(s => new GlueUpShare(problem.Gifts[s.GiftIndex].Gift.Label, s.Part.Key, s.Count))],
             Blanks = needs.Blanks,
             Layers = needs.Layers,
             Strips =

@@ -21,7 +21,11 @@ internal static class DoneParts
             {
                 var part = gift.Product.Parts.First(p => p.Key == glueUp.Part);
                 var needs = new PanelNeeds(part, glueUp.Blanks, glueUp.Layers, shop);
-                panels.Add(new PanelCandidate(panels.Count, gift.Index, part, needs, 0, ProblemMaker.WidestRough(needs, shop)) { Done = glueUp });
+                panels.Add(new PanelCandidate(panels.Count, gift.Index, part, needs, 0, ProblemMaker.WidestRough(needs, shop))
+                {
+                    Done = glueUp,
+                    Shares = [new(gift.Index, part, glueUp.PiecesFor(gift.Gift.Label, part.Key)), .. SharesOf(glueUp, part, gifts)],
+                });
             }
 
             foreach (var board in done.Cut.Where(b => b.Gift == gift.Gift.Label))
@@ -31,6 +35,15 @@ internal static class DoneParts
             }
         }
     }
+
+    /// <summary>The other gifts it was glued for, as far as they are still wished for and of that size; the rest of its pieces is over.</summary>
+    private static IEnumerable<PanelShare> SharesOf(DoneGlueUp glueUp, Part part, IEnumerable<GiftDemand> gifts) =>
+        from also in glueUp.Also
+        from gift in gifts
+        where gift.Gift.Label == also.Gift
+        let other = gift.Product.Parts.FirstOrDefault(p => p.Key == also.Part && p.Kind == PartKind.Panel)
+        where other is not null && (other.Length, other.Width, other.Thickness) == (part.Length, part.Width, part.Thickness)
+        select new PanelShare(gift.Index, other, also.Pieces);
 
     /// <summary>The pattern of an offcut that is cut already; null when it is not. What is left of one that is kept for later is closed.</summary>
     internal static OffcutPattern? FindPattern(DoneWork done, Offcut offcut, int index, bool isSaved, Shop shop)

@@ -80,11 +80,11 @@ internal sealed record Problem
 
     /// <summary>True when the segments keep every pin of a gift.</summary>
     internal bool KeepsPins(int gift, IReadOnlyCollection<Search.Segment> segments) => Pins.Where(p => p.GiftIndex == gift).All(pin =>
-        segments.Any(s => s.Panel >= 0 && Patterns[s.Pattern].OffcutIndex == pin.OffcutIndex && Panels[s.Panel].GiftIndex == gift && Panels[s.Panel].Part.Key == pin.Part));
+        segments.Any(s => s.Panel >= 0 && Patterns[s.Pattern].OffcutIndex == pin.OffcutIndex && Panels[s.Panel].IsFor(gift, pin.Part)));
 
     /// <summary>True when a glue-up should have a strip of the offcut.</summary>
     internal bool IsPinned(PanelCandidate panel, int pattern) =>
-        !Pins.IsEmpty && Pins.Contains(new PinDemand(panel.GiftIndex, panel.Part.Key, Patterns[pattern].OffcutIndex));
+        Pins.Any(pin => panel.IsFor(pin.GiftIndex, pin.Part) && pin.OffcutIndex == Patterns[pattern].OffcutIndex);
 
     /// <summary>Number of a lane's clear stretch: its place in <see cref="Rooms"/>.</summary>
     internal int PlaceOf(Search.Segment segment)

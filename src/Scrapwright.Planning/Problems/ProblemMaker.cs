@@ -46,10 +46,16 @@ internal static class ProblemMaker
             }
         }
 
+        var longest = request.Pile.Select(o => o.Length).DefaultIfEmpty(Length.Zero).Max();
+        foreach (var (shares, needs) in SharedPanels.Of(gifts, done, longest, request.Shop))
+        {
+            AddShared(panels, shares, needs, request.Shop);
+        }
+
         DoneParts.Add(panels, runs, gifts, done, request.Shop);
         var offcuts = request.Pile.SelectMany(o => o.Pieces()).ToImmutableArray();
         var thinnest = panels.Select(p => p.Needs.StripThickness(Length.Zero)).Concat(runs.Select(r => r.Needs.StripThickness(Length.Zero))).DefaultIfEmpty(Length.Zero).Min();
-        var needs = new PatternNeeds(
+        var patternNeeds = new PatternNeeds(
             [.. runs.Select(r => r.Needs.RoughWidth).Distinct().Order()],
             thinnest,
             panels.Any(p => p.Wish.Pattern == StripPattern.Accent)
@@ -57,7 +63,7 @@ internal static class ProblemMaker
                 : Length.Zero);
         var saved = request.Choices.SavedIn(request.Pile);
         ImmutableArray<OffcutPattern> patterns = [.. offcuts.SelectMany((o, i) => DoneParts.FindPattern(done, o, i, saved.Contains(o.Label), request.Shop) is { } cut ? [cut]
-            : saved.Contains(o.Label) || done.LeftAlone.Contains(o.Label) ? [] : PatternMaker.For(o, i, needs, request.Shop))];
+            : saved.Contains(o.Label) || done.LeftAlone.Contains(o.Label) ? [] : PatternMaker.For(o, i, patternNeeds, request.Shop))];
         var problem = new Problem
         {
             Request = request,
@@ -119,6 +125,15 @@ internal static class ProblemMaker
             {
                 panels.Add(new PanelCandidate(panels.Count, gift, part, needs, slot, widest));
             }
+        }
+    }
+
+    private static void AddShared(ImmutableArray<PanelCandidate>.Builder panels, ImmutableArray<PanelShare> shares, PanelNeeds needs, Shop shop)
+    {
+        var widest = WidestRough(needs, shop);
+        if (widest >= needs.RoughWidth(needs.Part.Wish?.MinimumStrips ?? 1) && IsAllowed(needs, shop))
+        {
+            panels.Add(new PanelCandidate(panels.Count, shares[0].GiftIndex, needs.Part, needs, 0, widest) { Shares = shares });
         }
     }
 

@@ -9,7 +9,7 @@ internal sealed class CircleLooks
 
     internal CircleLooks(Problem problem, IEnumerable<Segment> around)
     {
-        foreach (var gift in around.GroupBy(s => s.GiftIn(problem)))
+        foreach (var gift in around.SelectMany(s => s.GiftsIn(problem).Select(gift => (Gift: gift, s.Pattern))).GroupBy(s => s.Gift))
         {
             Add(problem.Gifts[gift.Key], [.. gift.Select(s => problem.Patterns[s.Pattern].Offcut.Species)]);
         }

@@ -114,6 +114,13 @@ internal sealed class ColumnMaster : IDisposable
                     }
                 }
             }
+
+            foreach (var (type, share) in part.Shared)
+            {
+                var taken = solver.MakeNumVar(0, double.PositiveInfinity, "");
+                served.SetCoefficient(taken, 1);
+                panels[type].SetCoefficient(taken, -share);
+            }
         }
 
         foreach (var (type, count) in group.Runs)

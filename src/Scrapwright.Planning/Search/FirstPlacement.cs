@@ -97,7 +97,7 @@ internal sealed class FirstPlacement
         while (missing > 0)
         {
             (PanelCandidate Panel, List<SegmentOption> Strips, long WoodPerBlank)? best = null;
-            foreach (var panel in problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Part.Key == part.Key && p.Done is null && !panels.Contains(p.Index)))
+            foreach (var panel in problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Part.Key == part.Key && p.Done is null && !p.IsShared && !panels.Contains(p.Index)))
             {
                 if (panel.Slot > 0 && !panels.Contains(panel.Index - 1))
                 {

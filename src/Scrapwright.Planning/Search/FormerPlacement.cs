@@ -54,57 +54,81 @@ internal sealed class FormerPlacement
         bool[] made = new bool[problem.Gifts.Length];
         List<int> panels = [.. problem.DonePanels];
         List<Segment> segments = [.. problem.DoneSegments];
-        var lacking = new List<(GiftDemand Gift, Draft Draft)>();
-        foreach (var gift in problem.Gifts.Where(g => former.Made.Any(m => m.Gift == g.Gift.Label)))
+        var lacking = new List<(List<GiftDemand> Gifts, Draft Draft)>();
+        foreach (var gifts in SharingGifts())
         {
             var trial = pile.Copy();
-            if (Read(gift, trial) is not { } draft)
+            if (Read(gifts, trial) is not { } draft)
             {
                 continue;
             }
 
             if (draft.Lacks.Count > 0)
             {
-                lacking.Add((gift, draft));
+                lacking.Add((gifts, draft));
                 pile = trial;
                 continue;
             }
 
-            if (IsWhole(gift, draft))
+            if (gifts.All(g => IsWhole(g, draft)))
             {
                 pile = trial;
-                Keep(gift, draft);
+                Keep(gifts, draft);
             }
         }
 
         // Whole gifts first: what lacks a strip must not take theirs.
-        foreach (var (gift, draft) in lacking)
+        foreach (var (gifts, draft) in lacking)
         {
-            if (draft.Lacks.All(lack => Replace(lack, draft, pile)) && IsWhole(gift, draft))
+            if (draft.Lacks.All(lack => Replace(lack, draft, pile)) && gifts.All(g => IsWhole(g, draft)))
             {
-                Keep(gift, draft);
+                Keep(gifts, draft);
             }
         }
 
         var placement = new Placement([.. made], [.. panels.Order()], [.. segments], []);
         return placement with { Values = PlacementValues.Of(problem, placement) };
 
-        void Keep(GiftDemand gift, Draft draft)
+        void Keep(List<GiftDemand> gifts, Draft draft)
         {
-            made[gift.Index] = true;
+            gifts.ForEach(g => made[g.Index] = true);
             panels.AddRange(draft.Panels);
             segments.AddRange(draft.Segments);
         }
     }
 
-    /// <summary>The gift's strips as they were, and those that are missing; null when its glue-ups are of other kinds now.</summary>
-    private Draft? Read(GiftDemand gift, OpenPile pile)
+    /// <summary>The gifts that were made and still are wished for; those that shared glue-ups stand together.</summary>
+    private IEnumerable<List<GiftDemand>> SharingGifts()
+    {
+        var open = problem.Gifts.Where(g => former.Made.Any(m => m.Gift == g.Gift.Label)).ToList();
+        while (open.Count > 0)
+        {
+            var together = new List<GiftDemand> { open[0] };
+            open.RemoveAt(0);
+            for (var i = 0; i < together.Count; i++)
+            {
+                var sharing = OpenGlueUps().Where(g => g.IsFor(together[i].Gift.Label)).SelectMany(g => g.ForGifts()).ToHashSet(StringComparer.Ordinal);
+                together.AddRange(open.Where(g => sharing.Contains(g.Gift.Label)));
+                open.RemoveAll(together.Contains);
+            }
+
+            yield return together;
+        }
+    }
+
+    private IEnumerable<GlueUp> OpenGlueUps() => former.GlueUps.Where(g => problem.Done.Glued.All(d => d.Id != g.Id));
+
+    private bool IsLike(PanelCandidate panel, GlueUp glueUp) =>
+        panel.Done is null && panel.Needs.Blanks == glueUp.Blanks && panel.Needs.Layers == glueUp.Layers
+        && panel.Shares.Select(s => (problem.Gifts[s.GiftIndex].Gift.Label, s.Part.Key)).SequenceEqual(glueUp.Also.Select(a => (a.Gift, a.Part)).Prepend((glueUp.Gift, glueUp.Part)));
+
+    /// <summary>The gifts' strips as they were, and those that are missing; null when their glue-ups are of other kinds now.</summary>
+    private Draft? Read(List<GiftDemand> gifts, OpenPile pile)
     {
         var draft = new Draft();
-        foreach (var glueUp in former.GlueUps.Where(g => g.Gift == gift.Gift.Label && problem.Done.Glued.All(d => d.Id != g.Id)))
+        foreach (var glueUp in OpenGlueUps().Where(g => gifts.Any(gift => g.IsFor(gift.Gift.Label))))
         {
-            if (problem.Panels.FirstOrDefault(p => p.GiftIndex == gift.Index && p.Done is null && p.Part.Key == glueUp.Part
-                && p.Needs.Blanks == glueUp.Blanks && p.Needs.Layers == glueUp.Layers && !draft.Panels.Contains(p.Index)) is not { } panel)
+            if (problem.Panels.FirstOrDefault(p => IsLike(p, glueUp) && !draft.Panels.Contains(p.Index)) is not { } panel)
             {
                 return null;
             }
@@ -116,11 +140,11 @@ internal sealed class FormerPlacement
             }
         }
 
-        foreach (var demand in problem.Runs.Where(r => r.GiftIndex == gift.Index && r.Done is null))
+        foreach (var demand in problem.Runs.Where(r => gifts.Any(g => g.Index == r.GiftIndex) && r.Done is null))
         {
             foreach (var run in demand.Runs)
             {
-                if (former.Boards.FirstOrDefault(b => b.Gift == gift.Gift.Label && b.Run == run.Mark) is { } board)
+                if (former.Boards.FirstOrDefault(b => b.Gift == problem.Gifts[demand.GiftIndex].Gift.Label && b.Run == run.Mark) is { } board)
                 {
                     Add(options.ForSolid(demand.Index), board.Offcut, board.Piece, board.RoughWidth, -1, demand.Index);
                 }
@@ -193,13 +217,14 @@ internal sealed class FormerPlacement
 
     private bool IsWhole(GiftDemand gift, Draft draft) =>
         gift.Product.Parts.Where(p => p.Kind == Core.Designs.PartKind.Panel && problem.StillNeeded(gift, p) > 0)
-            .All(part => IsJustEnough([.. draft.Panels.Select(p => problem.Panels[p]).Where(p => p.Part.Key == part.Key)], problem.StillNeeded(gift, part)))
+            .All(part => IsJustEnough(
+                [.. draft.Panels.Select(p => problem.Panels[p]).Where(p => p.IsFor(gift.Index, part.Key)).Select(p => p.YieldFor(gift.Index, part.Key))], problem.StillNeeded(gift, part)))
         && draft.Panels.All(p => IsFilled(p, draft)) && problem.KeepsPins(gift.Index, draft.Segments);
 
-    private static bool IsJustEnough(List<PanelCandidate> panels, int needed)
+    private static bool IsJustEnough(List<int> yields, int needed)
     {
-        var yield = panels.Sum(p => p.Yield);
-        return yield >= needed && panels.All(p => yield - p.Yield < needed);
+        var yield = yields.Sum();
+        return yield >= needed && yields.All(y => yield - y < needed);
     }
 
     private bool IsNotTooWide(int panel, Draft draft) => Options(panel, draft).Sum(o => o.Width + 1) <= Grid.Hundredths.Down(problem.Panels[panel].WidestRough);

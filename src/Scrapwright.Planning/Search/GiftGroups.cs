@@ -41,12 +41,18 @@ internal sealed class GiftGroups
     {
         ImmutableArray<GroupPart> parts =
         [
-            .. PartWays.Of(problem, gift).Select(ways => new GroupPart([.. ways.Modes.Select(TypeOf)], ways.Ways)),
+            .. PartWays.Of(problem, gift).Select(ways => new GroupPart([.. ways.Modes.Select(TypeOf)], ways.Ways, SharedBy(gift, ways.Part))),
         ];
         ImmutableArray<(int Type, int Count)> runs = [.. problem.Runs.Where(r => r.GiftIndex == gift.Index && r.Done is null).Select(r => (TypeOf(r), r.Runs.Length))];
-        var key = string.Join(';', parts.Select(p => $"{string.Join(',', p.Types)}:{string.Join(' ', p.Ways.Select(w => string.Join(',', w)))}")) + "|" + string.Join(';', runs);
+        var key = string.Join(';', parts.Select(p => $"{string.Join(',', p.Types)}:{string.Join(' ', p.Ways.Select(w => string.Join(',', w)))}:{string.Join(' ', p.Shared)}")) + "|" + string.Join(';', runs);
         return (key, gift, parts, runs);
     }
+
+    private ImmutableArray<(int Type, double Share)> SharedBy(GiftDemand gift, Part part) =>
+    [
+        .. problem.Panels.Where(p => p.IsShared && p.Done is null && p.IsFor(gift.Index, part.Key))
+            .Select(p => (TypeOf(p), p.YieldFor(gift.Index, part.Key) / (double)p.Shares.Sum(s => s.Count))).Distinct().Order(),
+    ];
 
     private int TypeOf(PanelCandidate panel)
     {

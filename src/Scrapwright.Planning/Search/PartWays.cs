@@ -16,7 +16,7 @@ internal sealed record PartWays(Part Part, ImmutableArray<PanelCandidate> Modes,
         var found = ImmutableArray.CreateBuilder<PartWays>();
         foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel && problem.StillNeeded(gift, p) > 0))
         {
-            ImmutableArray<PanelCandidate> modes = [.. problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Slot == 0 && p.Done is null && p.Part.Key == part.Key)];
+            ImmutableArray<PanelCandidate> modes = [.. problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Slot == 0 && p.Done is null && !p.IsShared && p.Part.Key == part.Key)];
             found.Add(new PartWays(part, modes, WaysFor([.. modes.Select(m => m.Yield)], problem.StillNeeded(gift, part))));
         }
 

@@ -21,10 +21,34 @@ internal sealed record Placement(
     /// <summary>Nothing but what is glued or cut already; its values are not worked out.</summary>
     internal static Placement Done(Problem problem) => new([.. problem.Gifts.Select(_ => false)], [.. problem.DonePanels], problem.DoneSegments, []);
 
-    /// <summary>What is left of it when some gifts are taken out, but for what of them is glued or cut already; its values are not worked out.</summary>
-    internal Placement Without(Problem problem, ImmutableArray<int> gifts) => new(
-        [.. Made.Select((made, gift) => made && !gifts.Contains(gift))],
-        [.. Panels.Where(p => !gifts.Contains(problem.Panels[p].GiftIndex) || problem.Panels[p].Done is not null)],
-        [.. Segments.Where(s => !gifts.Contains(s.GiftIn(problem)) || s.IsDoneIn(problem))],
-        []);
+    /// <summary>
+    /// What is left of it when some gifts are taken out, and those that share a glue-up with them, but for what of them is glued or cut already; its values are not
+    /// worked out.
+    /// </summary>
+    internal Placement Without(Problem problem, ImmutableArray<int> gifts)
+    {
+        var all = WithPartners(problem, gifts);
+        return new(
+            [.. Made.Select((made, gift) => made && !all.Contains(gift))],
+            [.. Panels.Where(p => !all.Contains(problem.Panels[p].GiftIndex) || problem.Panels[p].Done is not null)],
+            [.. Segments.Where(s => !all.Contains(s.GiftIn(problem)) || s.IsDoneIn(problem))],
+            []);
+    }
+
+    /// <summary>Some gifts and those that share a glue-up with them that is not glued yet, in order.</summary>
+    internal ImmutableArray<int> WithPartners(Problem problem, IEnumerable<int> gifts)
+    {
+        var all = gifts.ToHashSet();
+        var shared = Panels.Select(p => problem.Panels[p]).Where(p => p.IsShared && p.Done is null).ToList();
+        for (var before = -1; before != all.Count;)
+        {
+            before = all.Count;
+            foreach (var share in shared.Where(p => p.Shares.Any(s => all.Contains(s.GiftIndex))).SelectMany(p => p.Shares))
+            {
+                all.Add(share.GiftIndex);
+            }
+        }
+
+        return [.. all.Order()];
+    }
 }

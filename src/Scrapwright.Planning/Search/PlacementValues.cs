@@ -37,7 +37,7 @@ internal static class PlacementValues
     internal static long[] LackingLooks(Problem problem, Placement placement)
     {
         var lacking = new long[problem.Gifts.Length];
-        var segmentsOf = placement.Segments.ToLookup(s => s.GiftIn(problem));
+        var segmentsOf = SegmentsByGift(problem, placement);
         var speciesOf = SpeciesByGift(problem, segmentsOf);
         foreach (var pair in CirclePairs(problem).Where(pair => !Differs(placement, speciesOf, pair)))
         {
@@ -59,12 +59,15 @@ internal static class PlacementValues
 
     private static long Looks(Problem problem, Placement placement)
     {
-        var segmentsOf = placement.Segments.ToLookup(s => s.GiftIn(problem));
+        var segmentsOf = SegmentsByGift(problem, placement);
         var speciesOf = SpeciesByGift(problem, segmentsOf);
         return CirclePairs(problem).Count(pair => Differs(placement, speciesOf, pair))
             + problem.Gifts.Where(gift => placement.Made[gift.Index]).Sum(gift => gift.Product.Parts.Sum(part =>
                 WishPoints(problem, segmentsOf[gift.Index], gift, part) + (HasPatternPoint(problem, placement, gift, part) ? 1L : 0)));
     }
+
+    private static ILookup<int, Segment> SegmentsByGift(Problem problem, Placement placement) =>
+        placement.Segments.SelectMany(s => s.GiftsIn(problem).Select(gift => (Gift: gift, Segment: s))).ToLookup(x => x.Gift, x => x.Segment);
 
     private static List<HashSet<string>> SpeciesByGift(Problem problem, ILookup<int, Segment> segmentsOf) =>
         [.. problem.Gifts.Select(g => segmentsOf[g.Index].Select(s => problem.Patterns[s.Pattern].Offcut.Species).ToHashSet())];
@@ -87,7 +90,7 @@ internal static class PlacementValues
 
     private static bool HasPatternPoint(Problem problem, Placement placement, GiftDemand gift, Part part) =>
         IsEarned(part) && placement.Made[gift.Index]
-        && placement.Panels.Where(p => problem.Panels[p].GiftIndex == gift.Index && problem.Panels[p].Part.Key == part.Key).All(p => MakesPattern(problem, placement, p));
+        && placement.Panels.Where(p => problem.Panels[p].IsFor(gift.Index, part.Key)).All(p => MakesPattern(problem, placement, p));
 
     private static bool IsEarned(Part part) => part.Wish is { } wish && StripPatterns.IsEarned(wish.Pattern);
 
@@ -107,6 +110,6 @@ internal static class PlacementValues
     private static IEnumerable<string> Wished(Part part) => (part.Wish?.Species ?? part.Species).Distinct();
 
     internal static bool Serves(Problem problem, Segment segment, int gift, Part part) => segment.Panel >= 0
-        ? problem.Panels[segment.Panel].GiftIndex == gift && problem.Panels[segment.Panel].Part.Key == part.Key
+        ? problem.Panels[segment.Panel].IsFor(gift, part.Key)
         : problem.Runs[segment.Solid].GiftIndex == gift && problem.Runs[segment.Solid].Runs.Any(r => r.Members.Any(m => m.Part == part.Key));
 }

@@ -19,7 +19,7 @@ internal sealed partial class PlanModel
     {
         foreach (var pin in problem.Pins.Where(p => scope.Gifts.Contains(p.GiftIndex)))
         {
-            var pinned = FreePanels.Where(p => p.GiftIndex == pin.GiftIndex && p.Part.Key == pin.Part)
+            var pinned = FreePanels.Where(p => p.IsFor(pin.GiftIndex, pin.Part))
                 .SelectMany(p => byPanel[p.Index]).Where(s => problem.Patterns[s.Segment.Pattern].OffcutIndex == pin.OffcutIndex);
             model.Add(LinearExpr.Sum(pinned.Select(s => s.Count)) >= Made(pin.GiftIndex));
         }

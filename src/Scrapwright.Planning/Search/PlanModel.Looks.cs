@@ -95,19 +95,19 @@ internal sealed partial class PlanModel
 
     private Dictionary<string, BoolVar> SpeciesOf(int gift) => scope.Gifts.Contains(gift)
         ? WithDone(gift, _ => true, AnyOf(
-            problem.Panels.Where(p => p.GiftIndex == gift).SelectMany(p => panelSpecies[p.Index])
+            problem.Panels.Where(p => p.IsFor(gift)).SelectMany(p => panelSpecies[p.Index])
                 .Concat(problem.Runs.Where(r => r.GiftIndex == gift).SelectMany(r => solidSpecies[r.Index]))))
-        : (scope.Rest?.Segments ?? []).Where(s => s.GiftIn(problem) == gift).Select(s => problem.Patterns[s.Pattern].Offcut.Species).Distinct()
+        : (scope.Rest?.Segments ?? []).Where(s => s.GiftsIn(problem).Contains(gift)).Select(s => problem.Patterns[s.Pattern].Offcut.Species).Distinct()
             .ToDictionary(s => s, _ => Constant(true));
 
     private Dictionary<string, BoolVar> SpeciesOf(int gift, Part part) => WithDone(gift, segment => PlacementValues.Serves(problem, segment, gift, part), AnyOf(
-        problem.Panels.Where(p => p.GiftIndex == gift && p.Part.Key == part.Key).SelectMany(p => panelSpecies[p.Index])
+        problem.Panels.Where(p => p.IsFor(gift, part.Key)).SelectMany(p => panelSpecies[p.Index])
             .Concat(problem.Runs.Where(r => r.GiftIndex == gift && r.Runs.Any(a => a.Members.Any(m => m.Part == part.Key))).SelectMany(r => solidSpecies[r.Index]))));
 
     /// <summary>Species of what is glued and cut already are there when the gift is made; when it is not, no other is either.</summary>
     private Dictionary<string, BoolVar> WithDone(int gift, Func<Segment, bool> serves, Dictionary<string, BoolVar> species)
     {
-        foreach (var segment in problem.DoneSegments.Where(s => s.GiftIn(problem) == gift && serves(s)))
+        foreach (var segment in problem.DoneSegments.Where(s => s.GiftsIn(problem).Contains(gift) && serves(s)))
         {
             species[problem.Patterns[segment.Pattern].Offcut.Species] = Made(gift);
         }
@@ -150,7 +150,13 @@ internal sealed partial class PlanModel
     private IEnumerable<BoolVar> PartsWithTheirPattern()
     {
         var done = Placement.Done(problem);
-        foreach (var part in problem.Panels.Where(p => scope.Gifts.Contains(p.GiftIndex) && StripPatterns.IsEarned(p.Wish.Pattern)).GroupBy(p => (p.GiftIndex, p.Part.Key)))
+        var parts =
+            from panel in problem.Panels
+            where StripPatterns.IsEarned(panel.Wish.Pattern) && (panel.Done is not null || panels[panel.Index] is not null)
+            from share in panel.Shares
+            where scope.Gifts.Contains(share.GiftIndex)
+            group panel by (share.GiftIndex, share.Part.Key);
+        foreach (var part in parts)
         {
             if (part.Any(p => p.Done is not null && !PlacementValues.MakesPattern(problem, done, p.Index)))
             {

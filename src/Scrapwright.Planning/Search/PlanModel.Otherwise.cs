@@ -42,5 +42,5 @@ internal sealed partial class PlanModel
         return all.Count >= least;
     }
 
-    private IEnumerable<PanelCandidate> PanelsOf(int gift, string part) => FreePanels.Where(p => p.GiftIndex == gift && p.Part.Key == part);
+    private IEnumerable<PanelCandidate> PanelsOf(int gift, string part) => FreePanels.Where(p => p.IsFor(gift, part));
 }

@@ -238,7 +238,7 @@ internal sealed partial class PlanModel
             made[gift] = model.NewBoolVar($"made {gift}");
         }
 
-        foreach (var panel in problem.Panels.Where(p => made[p.GiftIndex] is not null && p.Done is null))
+        foreach (var panel in problem.Panels.Where(p => p.Done is null && p.Shares.All(s => made[s.GiftIndex] is not null)))
         {
             panels[panel.Index] = model.NewBoolVar($"panel {panel.Index}");
         }
@@ -370,15 +370,15 @@ internal sealed partial class PlanModel
         {
             foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel))
             {
-                var candidates = problem.Panels.Where(p => p.GiftIndex == gift.Index && p.Done is null && p.Part.Key == part.Key).ToList();
+                var candidates = FreePanels.Where(p => p.IsFor(gift.Index, part.Key)).ToList();
                 var needed = problem.StillNeeded(gift, part);
                 var yield = LinearExpr.WeightedSum(
-                    candidates.Select(Panel).ToArray(), candidates.Select(c => (long)c.Yield).ToArray());
+                    candidates.Select(Panel).ToArray(), candidates.Select(c => (long)c.YieldFor(gift.Index, part.Key)).ToArray());
                 model.Add(yield >= needed * Made(gift.Index));
                 foreach (var candidate in candidates)
                 {
                     model.AddImplication(Panel(candidate), Made(gift.Index));
-                    model.Add(yield <= needed - 1 + candidate.Yield).OnlyEnforceIf(Panel(candidate));
+                    model.Add(yield <= (candidate.IsShared ? needed : needed - 1 + candidate.Yield)).OnlyEnforceIf(Panel(candidate));
                     if (candidate.Slot > 0)
                     {
                         model.AddImplication(Panel(candidate), Panel(problem.Panels[candidate.Index - 1]));

@@ -36,7 +36,7 @@ internal sealed class Scope
     /// <summary>Some gifts of a placement, with the given untouched offcuts, those the gifts have now, and what the other gifts leave of theirs.</summary>
     internal static Scope Of(Problem problem, Placement placement, IEnumerable<int> gifts, IEnumerable<int> untouched)
     {
-        var free = gifts.Order().ToImmutableArray();
+        var free = placement.WithPartners(problem, gifts);
         var rest = placement.Without(problem, free);
         var now = placement.Segments.Where(s => free.Contains(s.GiftIn(problem))).Select(s => problem.Patterns[s.Pattern].OffcutIndex);
         return new(problem, free, rest, [.. untouched, .. now, .. rest.Segments.Select(s => problem.Patterns[s.Pattern].OffcutIndex)]);
@@ -48,7 +48,7 @@ internal sealed class Scope
 
     /// <summary>How many segments the search has to decide on.</summary>
     internal long SegmentCount(SegmentOptions options) => Gifts.Sum(gift =>
-        problem.Panels.Where(p => p.GiftIndex == gift).Sum(p => (long)options.ForPanel(p.Index).Count(Allows))
+        problem.Panels.Where(p => p.GiftIndex == gift && p.Shares.All(s => Gifts.Contains(s.GiftIndex))).Sum(p => (long)options.ForPanel(p.Index).Count(Allows))
         + problem.Runs.Where(r => r.GiftIndex == gift).Sum(r => (long)options.ForSolid(r.Index).Count(Allows)));
 
     /// <summary>Room left at a place, one kerf included, on the grid of lengths.</summary>

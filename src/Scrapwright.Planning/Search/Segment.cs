@@ -13,6 +13,9 @@ internal readonly record struct Segment(int Pattern, int Lane, int Run, int Pane
     /// <summary>True when it is glued or cut already.</summary>
     internal bool IsDoneIn(Problem problem) => Panel >= 0 ? problem.Panels[Panel].Done is not null : problem.Runs[Solid].Done is not null;
 
-    /// <summary>Place of the gift it serves.</summary>
+    /// <summary>Place of the gift it serves; the first of those that share its glue-up.</summary>
     internal int GiftIn(Problem problem) => Panel >= 0 ? problem.Panels[Panel].GiftIndex : problem.Runs[Solid].GiftIndex;
+
+    /// <summary>Places of all gifts it serves.</summary>
+    internal IEnumerable<int> GiftsIn(Problem problem) => Panel >= 0 ? problem.Panels[Panel].Shares.Select(s => s.GiftIndex) : [problem.Runs[Solid].GiftIndex];
 }

@@ -59,7 +59,7 @@ internal sealed class WoodBound
 
         var fillings = Fill(Prices);
         Note(Lagrangian(Prices, fillings), Prices);
-        LeastGlueUps = (long)Math.Ceiling(Cheapest(group => group.Parts.Sum(part => part.Ways.Select(way => (double)way.Sum()).DefaultIfEmpty(double.PositiveInfinity).Min())) - 1e-9);
+        LeastGlueUps = (long)Math.Ceiling(Cheapest(group => group.Parts.Sum(part => part.Least(_ => 1))) - 1e-9);
         using var master = new ColumnMaster(problem, options, Groups, weightWanted, compact: false);
         var known = new HashSet<string>();
         AddAll(master, known, fillings);
@@ -143,8 +143,7 @@ internal sealed class WoodBound
     {
         var runs = Groups.RunTypes.Select(r => options.ForSolid(r).Select(o => o.Wood + (o.Marks * prices[o.Place])).DefaultIfEmpty(double.PositiveInfinity).Min()).ToArray();
         return Cheapest(group =>
-            group.Parts.Sum(part => part.Ways.Select(way => way.Select((n, mode) => n == 0 ? 0 : n * (fillings[part.Types[mode]]?.Cost ?? double.PositiveInfinity)).Sum())
-                .DefaultIfEmpty(double.PositiveInfinity).Min())
+            group.Parts.Sum(part => part.Least(type => fillings[type]?.Cost ?? double.PositiveInfinity))
             + group.Runs.Sum(run => run.Count * runs[run.Type])) - Rents(prices);
     }
 

@@ -25,7 +25,7 @@ internal sealed class ChoiceCheck(Facts facts, Findings findings)
 
         foreach (var pin in Choices.Pins.Where(p => facts.Plan.Made.Any(m => m.Gift == p.Gift) && facts.FindPart(p.Gift, p.Part) is { Kind: PartKind.Panel }))
         {
-            var kept = facts.Plan.GlueUps.Any(g => g.Gift == pin.Gift && g.Part == pin.Part && g.Strips.Any(s => s.Offcut == pin.Offcut));
+            var kept = facts.Plan.GlueUps.Any(g => g.IsFor(pin.Gift, pin.Part) && g.Strips.Any(s => s.Offcut == pin.Offcut));
             findings.Require(kept, $"pin of {pin.Offcut} to {pin.Gift} {pin.Part}", "no strip of it there", "a strip of it");
         }
 
@@ -93,6 +93,7 @@ internal sealed class ChoiceCheck(Facts facts, Findings findings)
             {
                 findings.Equal(where, (now.Gift, now.Part, now.Blanks, now.Layers), (done.Gift, done.Part, done.Blanks, done.Layers));
                 findings.Same(where + " strips", now.Strips, done.Strips);
+                findings.Same(where + " other gifts", now.Also, done.Also);
             }
         }
 

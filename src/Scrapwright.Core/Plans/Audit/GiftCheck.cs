@@ -20,6 +20,7 @@ internal sealed class GiftCheck(Facts facts, Findings findings)
         }
 
         CheckSources(made);
+        CheckShares(stock);
         foreach (var gift in facts.Plan.Unmade)
         {
             CheckReasons(gift);
@@ -38,7 +39,7 @@ internal sealed class GiftCheck(Facts facts, Findings findings)
         findings.Same($"gift {gift.Gift} parts", gift.Parts.Select(p => (p.Part, p.Copy)).Order(), copies);
         foreach (var part in product.Parts.Where(p => p.Wish is { Panels: not SetPanels.Any }))
         {
-            var panels = facts.Plan.GlueUps.Count(g => g.Gift == gift.Gift && g.Part == part.Key);
+            var panels = facts.Plan.GlueUps.Count(g => g.IsFor(gift.Gift, part.Key));
             findings.Equal($"gift {gift.Gift} part {part.Key} panels", panels, part.Wish!.Panels == SetPanels.One ? 1 : part.Count);
         }
 
@@ -68,7 +69,7 @@ internal sealed class GiftCheck(Facts facts, Findings findings)
         findings.Require(live.Blanked || live.Rod is not null, where, $"piece {made.Piece} was not cut to length", "a blank");
         var right = part.Kind switch
         {
-            PartKind.Panel => live.Panel is { } glueUp && glueUp.Gift == gift && glueUp.Part == part.Key,
+            PartKind.Panel => live.Panel is { } glueUp && glueUp.IsFor(gift, part.Key),
             PartKind.Solid => live.Board is { } board && board.Gift == gift
                 && product.Runs.FirstOrDefault(r => r.Mark == board.Run) is { } run
                 && run.Members.Any(m => m.Part == made.Part && m.Copy == made.Copy),
@@ -83,7 +84,10 @@ internal sealed class GiftCheck(Facts facts, Findings findings)
         var choices = facts.Plan.Request.Choices;
         foreach (var glueUp in facts.Plan.GlueUps.Where(g => !choices.Glued.Any(d => d.Is(g))))
         {
-            findings.Require(made.Contains(glueUp.Gift), $"glue-up {glueUp.Id}", glueUp.Gift, "a gift that is made");
+            foreach (var gift in glueUp.ForGifts())
+            {
+                findings.Require(made.Contains(gift), $"glue-up {glueUp.Id}", gift, "a gift that is made");
+            }
         }
 
         foreach (var board in facts.Plan.Boards.Where(b => !choices.Cut.Contains(b)))
@@ -99,6 +103,22 @@ internal sealed class GiftCheck(Facts facts, Findings findings)
                     $"gift {gift} board runs",
                     facts.Plan.Boards.Where(b => b.Gift == gift).Select(b => b.Run).Order(StringComparer.Ordinal),
                     product.Runs.Select(r => r.Mark).Order(StringComparer.Ordinal));
+            }
+        }
+    }
+
+    /// <summary>Gifts that share a glue-up get as many pieces of it as it says.</summary>
+    private void CheckShares(Stock stock)
+    {
+        foreach (var glueUp in facts.Plan.GlueUps)
+        {
+            foreach (var share in glueUp.Also)
+            {
+                if (facts.Plan.Made.FirstOrDefault(m => m.Gift == share.Gift) is { } made)
+                {
+                    var got = made.Parts.Count(p => p.Part == share.Part && stock.Find(p.Piece)?.Panel == glueUp);
+                    findings.Equal($"glue-up {glueUp.Id} pieces for {share.Gift}", share.Pieces, got);
+                }
             }
         }
     }

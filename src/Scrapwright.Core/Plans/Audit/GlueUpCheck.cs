@@ -37,6 +37,23 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
         }
 
         CheckLadders(glueUp, strips, part, where);
+        CheckShares(glueUp, part, where);
+    }
+
+    /// <summary>Gifts that share a glue-up need parts alike, each its own.</summary>
+    private void CheckShares(GlueUp glueUp, Part part, string where)
+    {
+        var isDone = facts.Plan.Request.Choices.Glued.Any(d => d.Is(glueUp));
+        findings.Require(glueUp.ForGifts().Distinct().Count() == glueUp.Also.Length + 1, where + " gifts", "a gift twice", "each once");
+        findings.Require(glueUp.Also.Sum(a => (long)a.Pieces) < (long)glueUp.Blanks * glueUp.Layers, where + " pieces for others", "all of them", "some for the gift it is named for");
+        foreach (var share in glueUp.Also)
+        {
+            findings.Require(share.Pieces >= 1, $"{where} pieces for {share.Gift}", share.Pieces, "1 or more");
+            var isAlike = facts.FindPart(share.Gift, share.Part) is { Kind: PartKind.Panel } other
+                && (other.Length, other.Width, other.Thickness) == (part.Length, part.Width, part.Thickness)
+                && (part.Wish is null ? other.Wish is null : other.Wish is { } wish && wish.IsLike(part.Wish));
+            findings.Require(isAlike || isDone, where, $"{share.Gift} {share.Part}", $"a part of the size and looks of {glueUp.Gift} {glueUp.Part}");
+        }
     }
 
     private void CheckStrips(GlueUp glueUp, LivePiece[] strips, string where)

@@ -59,6 +59,7 @@ internal sealed class PlanShape(Findings findings)
     private void GlueUp(string at, GlueUp glueUp)
     {
         Texts(at, glueUp.Id, glueUp.Gift, glueUp.Part);
+        Each(at + ".also", glueUp.Also, (s, share) => Texts(s, share.Gift, share.Part));
         Each(at + ".strips", glueUp.Strips, (s, strip) => Texts(s, strip.Piece, strip.Offcut));
         foreach (var ladder in (ReadOnlySpan<Milling.Ladder>)[glueUp.ThicknessLadder, glueUp.WidthLadder])
         {

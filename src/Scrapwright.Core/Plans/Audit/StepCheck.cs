@@ -78,7 +78,7 @@ internal sealed class StepCheck(Facts facts, Findings findings)
         id == glueUp.Id
         || id.StartsWith(glueUp.Id + "/", StringComparison.Ordinal)
         || (facts.GlueUpByStrip.TryGetValue(id, out var strips) && strips == glueUp)
-        || (facts.PartByPiece.TryGetValue(id, out var made) && made.Gift == glueUp.Gift && made.Part.Part == glueUp.Part);
+        || (facts.PartByPiece.TryGetValue(id, out var made) && glueUp.IsFor(made.Gift, made.Part.Part));
 
     private void CheckAssembly()
     {

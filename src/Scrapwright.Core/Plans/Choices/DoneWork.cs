@@ -80,7 +80,7 @@ public sealed class DoneWork
     public int StillNeeded(string gift, Part part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return Math.Max(0, part.Count - Glued.Where(g => g.Gift == gift && g.Part == part.Key).Sum(g => g.Blanks * g.Layers));
+        return Math.Max(0, part.Count - Glued.Sum(g => g.PiecesFor(gift, part.Key)));
     }
 
     /// <summary>True when a piece is in something that is done, whether it fits or not.</summary>
@@ -94,6 +94,7 @@ public sealed class DoneWork
         if (!products.TryGetValue(done.Gift, out var product)) return $"there is no gift {done.Gift} to make";
         if (product.Parts.FirstOrDefault(p => p.Key == done.Part && p.Kind == PartKind.Panel) is not { } part) return $"{done.Gift} has no panel part {done.Part}";
         if (done.Strips.IsEmpty || done.Blanks is < 1 or > 1000 || done.Layers is < 1 or > 100) return "no strips or blanks";
+        if (done.Also.Any(a => a.Pieces < 1) || done.Also.Sum(a => (long)a.Pieces) >= done.Blanks * done.Layers) return "more pieces for others than it gives";
         foreach (var strip in done.Strips)
             if (FaultOf(strip.Piece, strip.Offcut, strip.RoughWidth, strip.Width, strip.Length, strip.Thickness, strip.Layers) is { Length: > 0 } fault) return fault;
 

@@ -63,7 +63,7 @@ public sealed record MakerChoices
     {
         ArgumentNullException.ThrowIfNull(others);
         return others.Saved.All(Saved.Contains) && others.Pins.All(Pins.Contains) && others.Cut.All(Cut.Contains)
-            && others.Glued.All(o => Glued.Any(g => (g.Id, g.Gift, g.Part, g.Blanks, g.Layers) == (o.Id, o.Gift, o.Part, o.Blanks, o.Layers) && g.Strips.SequenceEqual(o.Strips)));
+            && others.Glued.All(o => Glued.Any(g => (g.Id, g.Gift, g.Part, g.Blanks, g.Layers) == (o.Id, o.Gift, o.Part, o.Blanks, o.Layers) && g.Strips.SequenceEqual(o.Strips) && g.Also.SequenceEqual(o.Also)));
     }
 
     private static List<ChosenStrip> Sorted(IEnumerable<ChosenStrip> strips) =>

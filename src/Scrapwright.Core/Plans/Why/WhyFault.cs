@@ -18,13 +18,13 @@ public static class WhyFault
             return $"Found gift '{question.Gift}', expected one that is made{Among(plan.Made.Select(m => m.Gift))}.";
         }
 
-        var parts = plan.GlueUps.Where(g => g.Gift == question.Gift).Select(g => g.Part).Distinct().ToArray();
+        var parts = plan.GlueUps.SelectMany(g => g.PartsOf(question.Gift)).Distinct().ToArray();
         if (!parts.Contains(question.Part))
         {
             return $"Found part '{question.Part}', expected a part of {question.Gift} that is glued up{Among(parts)}.";
         }
 
-        var offcuts = plan.GlueUps.Where(g => g.Gift == question.Gift && g.Part == question.Part).SelectMany(g => g.Strips).Select(s => s.Offcut).Distinct().ToArray();
+        var offcuts = plan.GlueUps.Where(g => g.IsFor(question.Gift, question.Part)).SelectMany(g => g.Strips).Select(s => s.Offcut).Distinct().ToArray();
         return question.Kind != WhyKind.ThisOffcut || offcuts.Contains(question.Offcut)
             ? null
             : $"Found offcut '{question.Offcut}', expected one of {question.Gift} {question.Part}{Among(offcuts)}.";

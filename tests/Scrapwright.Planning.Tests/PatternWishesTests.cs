@@ -61,6 +61,16 @@ public sealed class PatternWishesTests
         Assert.Equal(glueUps, plan.GlueUps.Length);
     }
 
+    [Fact]
+    public async Task Pieces_that_shall_each_be_different_are_of_different_woods()
+    {
+        var plan = await PlanOf(("from-panels", "each"), ("count", "3"));
+
+        Assert.Equal(3, plan.GlueUps.Select(g => string.Join('+', Woods(g).Distinct().Order())).Distinct().Count());
+        Assert.Equal(3, Requests.Level(plan, LevelKind.Looks).Value);
+        Assert.True(Requests.Level(plan, LevelKind.Looks).IsProven);
+    }
+
     private static async Task<Plan> PlanOf(params (string Key, string Value)[] options)
     {
         var plan = await Requests.PlanOf(Requests.FourSquares with

@@ -28,7 +28,7 @@ internal static class PanelLook
         new(Strips, "Fewest strips", ParameterKind.Count, "3", "At least so many strips in each glue-up.", [], "2", "12"),
         new(LeastContrast, "Least contrast", ParameterKind.Count, "", "Least colour difference of neighbours, ΔE; empty for the shop's.", [], "0", "50"),
         new(Hearts, "Heart sides", ParameterKind.Choice, "any", "Which way the rings of neighbouring strips bow.", ["any", "alternating", "alike"]),
-        new(Panels, "Panels", ParameterKind.Choice, "any", "All pieces from one panel, or each from its own.", ["any", "one", "each"]),
+        new(Panels, "Panels", ParameterKind.Choice, "any", "All pieces from one panel, or each from its own and of other woods.", ["any", "one", "each"]),
     ];
 
     internal static PanelWish Read(DesignOptions options, string speciesKey)

@@ -9,6 +9,6 @@ public enum SetPanels
     /// <summary>From one, so that all are alike.</summary>
     One,
 
-    /// <summary>Each from its own, so that each is different.</summary>
+    /// <summary>Each from its own and of other woods where the pile allows, so that each is different.</summary>
     Each,
 }

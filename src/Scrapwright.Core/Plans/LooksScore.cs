@@ -5,7 +5,7 @@ using Scrapwright.Core.Pile;
 
 namespace Scrapwright.Core.Plans;
 
-/// <summary>Points for variety inside circles, wished species and patterns that the strips make.</summary>
+/// <summary>Points for variety inside circles and sets, wished species and patterns that the strips make.</summary>
 internal sealed class LooksScore(
     ImmutableArray<GiftDesign> designs,
     HashSet<string> made,
@@ -23,13 +23,26 @@ internal sealed class LooksScore(
         {
             var (gift, product) = gifts[i];
             points += gifts.Skip(i + 1).Count(other => gift.Circle.Length > 0 && string.Equals(other.Gift.Circle, gift.Circle, StringComparison.OrdinalIgnoreCase) && Differ(gifts[i], other));
-            points += product.Parts.Sum(part => Wishes(gift.Label, product, part));
+            points += product.Parts.Sum(part => Wishes(gift.Label, product, part) + PiecesThatDiffer(gift.Label, part));
             points += product.Parts.Count(part => part.Wish is { } wish && StripPatterns.IsEarned(wish.Pattern)
                 && glueUps.Where(g => g.IsFor(gift.Label, part.Key))
                     .All(g => StripPatterns.IsMet(wish.Pattern, g.Strips.Select(s => (SpeciesOfOffcut(s.Offcut), s.Width)), part.Width)));
         }
 
         return points;
+    }
+
+    /// <summary>Pairs of panels with other woods, where each piece of a set shall be different.</summary>
+    private int PiecesThatDiffer(string gift, Part part)
+    {
+        if (part.Kind != PartKind.Panel || part.Wish?.Panels != SetPanels.Each)
+        {
+            return 0;
+        }
+
+        var woods = glueUps.Where(g => g.IsFor(gift, part.Key))
+            .Select(g => string.Join('+', g.Strips.Select(s => SpeciesOfOffcut(s.Offcut)).Distinct().Order(StringComparer.Ordinal))).ToArray();
+        return woods.Select((one, i) => woods.Skip(i + 1).Count(other => one != other)).Sum();
     }
 
     private bool Differ((Gift Gift, Product Product) one, (Gift Gift, Product Product) other) =>

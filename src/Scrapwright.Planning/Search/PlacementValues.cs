@@ -21,7 +21,7 @@ internal static class PlacementValues
     internal static long TrivialBound(Problem problem, LevelKind kind) => kind switch
     {
         LevelKind.GiftsMade => problem.Gifts.Sum(g => g.Weight),
-        LevelKind.Looks => CirclePairs(problem).Count() + problem.Gifts.Sum(g => g.Product.Parts.Sum(p => Wished(p).Count() + (IsEarned(p) ? 1 : 0))),
+        LevelKind.Looks => CirclePairs(problem).Count() + problem.Gifts.Sum(g => g.Product.Parts.Sum(p => Wished(p).Count() + (IsEarned(p) ? 1 : 0) + (IsEachDifferent(p) ? p.Count * (p.Count - 1) / 2 : 0))),
         LevelKind.StripsAsBefore => StripsAsBefore.Most(problem),
         _ => 0,
     };
@@ -50,7 +50,8 @@ internal static class PlacementValues
             foreach (var part in gift.Product.Parts)
             {
                 lacking[gift.Index] += Wished(part).Count() - WishPoints(problem, segmentsOf[gift.Index], gift, part)
-                    + (IsEarned(part) && !HasPatternPoint(problem, placement, gift, part) ? 1 : 0);
+                    + (IsEarned(part) && !HasPatternPoint(problem, placement, gift, part) ? 1 : 0)
+                    + (IsEachDifferent(part) ? (part.Count * (part.Count - 1) / 2) - PiecesThatDiffer(problem, placement, gift, part) : 0);
             }
         }
 
@@ -63,7 +64,8 @@ internal static class PlacementValues
         var speciesOf = SpeciesByGift(problem, segmentsOf);
         return CirclePairs(problem).Count(pair => Differs(placement, speciesOf, pair))
             + problem.Gifts.Where(gift => placement.Made[gift.Index]).Sum(gift => gift.Product.Parts.Sum(part =>
-                WishPoints(problem, segmentsOf[gift.Index], gift, part) + (HasPatternPoint(problem, placement, gift, part) ? 1L : 0)));
+                WishPoints(problem, segmentsOf[gift.Index], gift, part) + (HasPatternPoint(problem, placement, gift, part) ? 1L : 0)
+                + PiecesThatDiffer(problem, placement, gift, part)));
     }
 
     private static ILookup<int, Segment> SegmentsByGift(Problem problem, Placement placement) =>
@@ -91,6 +93,22 @@ internal static class PlacementValues
     private static bool HasPatternPoint(Problem problem, Placement placement, GiftDemand gift, Part part) =>
         IsEarned(part) && placement.Made[gift.Index]
         && placement.Panels.Where(p => problem.Panels[p].IsFor(gift.Index, part.Key)).All(p => MakesPattern(problem, placement, p));
+
+    /// <summary>Of a set whose pieces shall each be different, how many pairs of panels do not have the same woods.</summary>
+    private static int PiecesThatDiffer(Problem problem, Placement placement, GiftDemand gift, Part part)
+    {
+        if (!IsEachDifferent(part) || !placement.Made[gift.Index])
+        {
+            return 0;
+        }
+
+        var woods = placement.Panels.Where(p => problem.Panels[p].IsFor(gift.Index, part.Key))
+            .Select(p => placement.Segments.Where(s => s.Panel == p).Select(s => problem.Patterns[s.Pattern].Offcut.Species).ToHashSet()).ToList();
+        return woods.Select((one, i) => woods.Skip(i + 1).Count(other => !one.SetEquals(other))).Sum();
+    }
+
+    /// <summary>True for a part whose pieces come each from a panel of its own, to be different.</summary>
+    internal static bool IsEachDifferent(Part part) => part is { Kind: PartKind.Panel, Count: > 1, Wish.Panels: SetPanels.Each };
 
     private static bool IsEarned(Part part) => part.Wish is { } wish && StripPatterns.IsEarned(wish.Pattern);
 

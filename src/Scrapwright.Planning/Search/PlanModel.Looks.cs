@@ -9,13 +9,48 @@ internal sealed partial class PlanModel
 {
     private readonly Dictionary<int, BoolVar> knownGifts = [];
 
-    /// <summary>Pairs in a circle that differ, wished species present, parts whose panels all make the pattern that is wished: one point each; one off for each species beside the wished ones.</summary>
+    /// <summary>Pairs in a circle that differ, wished species present, parts whose panels all make the pattern that is wished, pairs of pieces that differ in a set where each shall: one point each; one off for each species beside the wished ones.</summary>
     private List<(IntVar Variable, long Worth)> LooksLevel() =>
     [
         .. CirclePairsThatDiffer().Select(v => ((IntVar)v, 1L)),
         .. Wishes().Select(w => ((IntVar)w.Species, w.Points)),
         .. PartsWithTheirPattern().Select(v => ((IntVar)v, 1L)),
+        .. PiecesThatDiffer().Select(v => ((IntVar)v, 1L)),
     ];
+
+    /// <summary>Of a set whose pieces shall each be different, the pairs of panels that do not have the same woods.</summary>
+    private IEnumerable<BoolVar> PiecesThatDiffer()
+    {
+        foreach (var gift in FreeGifts)
+        {
+            foreach (var part in gift.Product.Parts.Where(PlacementValues.IsEachDifferent))
+            {
+                var all = problem.Panels.Where(p => p.IsFor(gift.Index, part.Key) && (p.Done is not null || panels[p.Index] is not null)).ToList();
+                var woods = all.Select(WoodsOf).ToList();
+                for (var i = 0; i < all.Count; i++)
+                {
+                    for (var j = i + 1; j < all.Count; j++)
+                    {
+                        yield return Differ(gift.Index, woods[i], woods[j]);
+                    }
+                }
+            }
+        }
+    }
+
+    private Dictionary<string, BoolVar> WoodsOf(PanelCandidate panel) => panel.Done is null
+        ? panelSpecies[panel.Index].ToDictionary(s => s.Species, s => s.IsPresent)
+        : problem.DoneSegments.Where(s => s.Panel == panel.Index).Select(s => problem.Patterns[s.Pattern].Offcut.Species).Distinct().ToDictionary(s => s, _ => Constant(true));
+
+    private BoolVar Differ(int gift, Dictionary<string, BoolVar> one, Dictionary<string, BoolVar> other)
+    {
+        var differences = one.Keys.Union(other.Keys).Order(StringComparer.Ordinal).Select(s => Difference(one.GetValueOrDefault(s), other.GetValueOrDefault(s))).ToList();
+        var isMade = Made(gift);
+        var differ = Follows(model.NewBoolVar(""), h => h[isMade] == 1 && differences.Any(d => h[d] == 1) ? 1 : 0);
+        model.AddImplication(differ, isMade);
+        model.Add(LinearExpr.Sum(differences) >= differ);
+        return differ;
+    }
 
     private IEnumerable<BoolVar> CirclePairsThatDiffer()
     {

@@ -8,8 +8,16 @@ public static class DoneMarks
     public static MakerChoices Glue(Plan plan, string glueUp)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        return Glue(plan, plan.Request.Choices, glueUp);
+    }
+
+    /// <summary>Choices, which may be later than the plan's, with a glue-up of the plan marked as glued.</summary>
+    /// <exception cref="ArgumentException">The plan has no such glue-up.</exception>
+    public static MakerChoices Glue(Plan plan, MakerChoices choices, string glueUp)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(choices);
         var done = plan.GlueUps.FirstOrDefault(g => g.Id == glueUp) ?? throw new ArgumentException($"The plan has no glue-up {glueUp}.", nameof(glueUp));
-        var choices = plan.Request.Choices;
         return Milled(plan, choices with { Glued = [.. choices.Glued.Where(g => g.Id != glueUp), DoneGlueUp.Of(done)] });
     }
 
@@ -18,8 +26,16 @@ public static class DoneMarks
     public static MakerChoices Cut(Plan plan, string piece)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        return Cut(plan, plan.Request.Choices, piece);
+    }
+
+    /// <summary>Choices, which may be later than the plan's, with a board of the plan marked as cut.</summary>
+    /// <exception cref="ArgumentException">The plan has no such board.</exception>
+    public static MakerChoices Cut(Plan plan, MakerChoices choices, string piece)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(choices);
         var done = plan.Boards.FirstOrDefault(b => b.Piece == piece) ?? throw new ArgumentException($"The plan has no board {piece}.", nameof(piece));
-        var choices = plan.Request.Choices;
         return Milled(plan, choices with { Cut = [.. choices.Cut.Where(b => b.Piece != piece), done] });
     }
 

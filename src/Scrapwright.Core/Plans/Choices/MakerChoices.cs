@@ -57,6 +57,28 @@ public sealed record MakerChoices
         return this with { Orders = [.. Orders.Where(o => o != old), order] };
     }
 
+    /// <summary>The same choices without the order that holds for a glue-up.</summary>
+    public MakerChoices WithoutOrderOf(GlueUp glueUp)
+    {
+        ArgumentNullException.ThrowIfNull(glueUp);
+        var old = FindOrder(glueUp.Gift, glueUp.Part, glueUp.Strips.Select(ChosenStrip.Of));
+        return this with { Orders = Orders.RemoveAll(order => order == old) };
+    }
+
+    /// <summary>The same choices with an offcut kept for later.</summary>
+    /// <param name="label">Label of a single offcut, or of an entry of the pile.</param>
+    public MakerChoices WithSaved(string label) => Saved.Contains(label) ? this : this with { Saved = Saved.Add(label) };
+
+    /// <summary>The same choices with offcuts free to be used.</summary>
+    /// <param name="labels">Labels of single offcuts, or of entries of the pile.</param>
+    public MakerChoices WithoutSaved(params IEnumerable<string> labels) => this with { Saved = Saved.RemoveRange(labels) };
+
+    /// <summary>The same choices with a pin.</summary>
+    public MakerChoices With(Pin pin) => Pins.Contains(pin) ? this : this with { Pins = Pins.Add(pin) };
+
+    /// <summary>The same choices without a pin.</summary>
+    public MakerChoices Without(Pin pin) => this with { Pins = Pins.RemoveAll(p => p == pin) };
+
     /// <summary>True when these ask for everything that others ask for, orders aside: then what no plan can do under those, none can do under these.</summary>
     /// <param name="others">The others.</param>
     public bool AskAll(MakerChoices others)

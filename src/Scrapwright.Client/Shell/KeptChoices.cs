@@ -4,7 +4,7 @@ using Scrapwright.Core.Plans.Choices;
 
 namespace Scrapwright.Client.Shell;
 
-/// <summary>What the maker has decided, as last heard from the server. Each change is kept there at once; the plan is read again, as the server may have put the change into it.</summary>
+/// <summary>What the maker has decided, as last heard from the server. Each change is kept there at once, and in the plan that keeps to it.</summary>
 public sealed class KeptChoices(Server server, Workshop workshop, PlanRun run, Undoing undoing)
 {
     /// <summary>Told when anything here changes.</summary>
@@ -34,7 +34,7 @@ public sealed class KeptChoices(Server server, Workshop workshop, PlanRun run, U
         var answer = await server.PutAsync<MakerChoices>(ApiRoutes.Choices, change(before.Value));
         if (answer is not Answer<MakerChoices>.Given given) return answer.Problem;
         Take(given.Value);
-        await ReadPlanAgainAsync();
+        await StampPlanAsync(before.Value);
         return null;
     }
 
@@ -73,17 +73,34 @@ public sealed class KeptChoices(Server server, Workshop workshop, PlanRun run, U
 
     private async Task<ApiProblem?> OrderAsync(string glueUp, IEnumerable<string> strips)
     {
-        var answer = await server.PostAsync<bool>(ApiRoutes.PlanOrder, new StripsInOrder(glueUp, [.. strips]));
+        string[] pieces = [.. strips];
+        var answer = await server.PostAsync<bool>(ApiRoutes.PlanOrder, new StripsInOrder(glueUp, [.. pieces]));
         if (answer.Problem is { } problem) return problem;
         await LoadAsync();
-        await ReadPlanAgainAsync();
+
+        // The server has worked out the same: reading a large plan again would take a phone seconds.
+        if (run.Plan is { } plan && plan.GlueUps.FirstOrDefault(g => g.Id == glueUp) is { } old && old.Strips.All(s => pieces.Contains(s.Piece)))
+            await run.ShowAsync(PlanOrder.With(plan, glueUp, [.. pieces.Select(piece => old.Strips.Select(s => s.Piece).ToList().IndexOf(piece))]));
+        else if (run.IsLoaded) await run.FetchPlanAsync();
+        await workshop.RefreshSummaryAsync();
         return null;
     }
 
-    private async Task ReadPlanAgainAsync()
+    // A plan that keeps to the new choices is now the plan of these choices, here as on the server.
+    private async Task StampPlanAsync(MakerChoices before)
     {
-        await run.FetchPlanAsync();
         await workshop.RefreshSummaryAsync();
+        if (run.Plan is not { } plan || workshop.Summary.PlanIsStale) return;
+        if (!Now.AskAll(before))
+        {
+            // Its bounds may be other ones.
+            await run.FetchPlanAsync();
+            return;
+        }
+
+        var request = plan.Request with { Choices = Now };
+        var fingerprint = PlanJson.Fingerprint(request);
+        if (fingerprint != plan.Fingerprint) await run.ShowAsync(plan with { Request = request, Fingerprint = fingerprint });
     }
 
     private void Take(MakerChoices choices)

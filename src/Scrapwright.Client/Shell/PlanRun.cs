@@ -116,6 +116,14 @@ public sealed class PlanRun(Server server, BrowserDoor browser, Workshop worksho
         Changed?.Invoke();
     }
 
+    /// <summary>Shows a plan that the server has kept already.</summary>
+    public async Task ShowAsync(Plan plan)
+    {
+        await CarryTicksAsync(plan);
+        Plan = plan;
+        Changed?.Invoke();
+    }
+
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {

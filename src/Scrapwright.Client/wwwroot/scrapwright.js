@@ -117,7 +117,8 @@ export function listenForStrips(list, page) {
 
   list.addEventListener('pointerup', () => end(true));
   list.addEventListener('pointercancel', () => end(false));
-  list.addEventListener('lostpointercapture', () => end(false));
+  // A finger is held by what it first touched until the item takes it over: that loss is none.
+  list.addEventListener('lostpointercapture', event => { if (drag && event.target === drag.items[drag.from]) end(false); });
 
   list.addEventListener('keydown', event => {
     if (!['ArrowUp', 'ArrowDown', 'Home', 'End', 'Escape'].includes(event.key) || event.ctrlKey || event.altKey || event.metaKey) return;

@@ -101,10 +101,13 @@ public sealed class ChoicesScreenTests : ScreenTest
         await Assertions.Expect(other.GetByRole(AriaRole.Button, new() { Name = "Move strips" })).ToBeDisabledAsync();
 
         var card = Card(page, glueUp.Id);
-        await card.Locator("summary", new() { HasText = "Pin and keep" }).ClickAsync();
+        await card.Locator("summary", new() { HasText = "Mark, pin and keep" }).ClickAsync();
         var (pinned, saved) = (card.Locator(".strip-choices > li").First, card.Locator(".strip-choices > li").Nth(1));
         await pinned.GetByRole(AriaRole.Button, new() { Name = "Pin here" }).ClickAsync();
         await Assertions.Expect(pinned).ToContainTextAsync("stays in");
+        await Assertions.Expect(page.Locator(".notice.warning")).ToHaveCountAsync(0);
+        await pinned.GetByRole(AriaRole.Button, new() { Name = "is milled" }).First.ClickAsync();
+        await Assertions.Expect(card.Locator(".strip-state").First).ToHaveTextAsync("milled");
         await Assertions.Expect(page.Locator(".notice.warning")).ToHaveCountAsync(0);
         await saved.GetByRole(AriaRole.Button, new() { Name = "Keep for later" }).ClickAsync();
         await Assertions.Expect(page.Locator(".notice.warning")).ToContainTextAsync("out of date");
@@ -115,7 +118,7 @@ public sealed class ChoicesScreenTests : ScreenTest
 
         await page.ReloadAsync();
         await DrawnAsync(page);
-        await Assertions.Expect(page.Locator(".choice-list summary")).ToContainTextAsync("Your choices (3)");
+        await Assertions.Expect(page.Locator(".choice-list summary")).ToContainTextAsync("Your choices (4)");
         await page.Locator("#make-plan").ClickAsync();
         await Assertions.Expect(page.Locator(".run-now progress")).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator("#make-plan")).ToBeVisibleAsync(new() { Timeout = 60_000 });

@@ -68,6 +68,20 @@ public sealed class GlueUpChoicesTests : ScreenContext
     }
 
     [Fact]
+    public void A_strip_is_marked_as_milled_and_the_mark_comes_off()
+    {
+        var strip = Show(Plan).FindComponents<StripChoice>()[0];
+
+        Button(strip, "M2 is milled").Click();
+        Assert.Equal("M2", Assert.Single(Far.Choices.MilledStrips).Strip.Piece);
+        Assert.Equal("M2", Assert.Single(Far.Choices.Milled).Offcut);
+        Assert.Contains("M2 stays cut as it is", strip.Find("[role=status]").TextContent);
+
+        Button(strip, "M2 is milled").Click();
+        Assert.True(Far.Choices.AreNone);
+    }
+
+    [Fact]
     public async Task Wood_kept_for_later_is_no_longer_pinned_and_undo_pins_it_again()
     {
         Far.Choices = new() { Pins = [new Pin("M2", "Ida", "square")] };

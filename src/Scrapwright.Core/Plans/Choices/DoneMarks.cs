@@ -1,6 +1,6 @@
 namespace Scrapwright.Core.Plans.Choices;
 
-/// <summary>Marks glue-ups of a plan as glued and boards as cut, and takes the marks off again.</summary>
+/// <summary>Marks glue-ups of a plan as glued, boards as cut and strips as milled, and takes the marks off again.</summary>
 public static class DoneMarks
 {
     /// <summary>The plan's choices with a glue-up marked as glued.</summary>
@@ -39,6 +39,24 @@ public static class DoneMarks
         return Milled(plan, choices with { Cut = [.. choices.Cut.Where(b => b.Piece != piece), done] });
     }
 
+    /// <summary>Choices, which may be later than the plan's, with a strip of the plan marked as milled.</summary>
+    /// <exception cref="ArgumentException">No glue-up of the plan has such a strip.</exception>
+    public static MakerChoices Mill(Plan plan, MakerChoices choices, string piece)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(choices);
+        var glueUp = plan.GlueUps.FirstOrDefault(g => g.Strips.Any(s => s.Piece == piece)) ?? throw new ArgumentException($"The plan has no strip {piece}.", nameof(piece));
+        var done = new MilledStrip(glueUp.Gift, glueUp.Part, glueUp.Strips.First(s => s.Piece == piece));
+        return Milled(plan, choices with { MilledStrips = [.. choices.MilledStrips.Where(m => m.Strip.Piece != piece), done] });
+    }
+
+    /// <summary>Choices without the mark on a strip.</summary>
+    public static MakerChoices Unmill(MakerChoices choices, string piece)
+    {
+        ArgumentNullException.ThrowIfNull(choices);
+        return Needed(choices with { MilledStrips = choices.MilledStrips.RemoveAll(m => m.Strip.Piece == piece) });
+    }
+
     /// <summary>Choices without the mark on a glue-up.</summary>
     public static MakerChoices Unglue(MakerChoices choices, string glueUp)
     {
@@ -73,5 +91,6 @@ public static class DoneMarks
     }
 
     private static List<(string Offcut, string Piece)> Pieces(MakerChoices choices) =>
-        [.. choices.Glued.SelectMany(g => g.Strips).Select(s => (s.Offcut, s.Piece)).Concat(choices.Cut.Select(b => (b.Offcut, b.Piece)))];
+        [.. choices.Glued.SelectMany(g => g.Strips).Select(s => (s.Offcut, s.Piece)).Concat(choices.Cut.Select(b => (b.Offcut, b.Piece)))
+        .Concat(choices.MilledStrips.Select(m => (m.Strip.Offcut, m.Strip.Piece)))];
 }

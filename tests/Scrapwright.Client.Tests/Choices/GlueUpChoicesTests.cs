@@ -26,7 +26,7 @@ public sealed class GlueUpChoicesTests : ScreenContext
         var choices = Show(Plan);
         var mark = choices.Find(".done-mark");
 
-        mark.Click();
+        await mark.ClickAsync(new());
 
         Assert.Equal("true", choices.Find(".done-mark").GetAttribute("aria-pressed"));
         Assert.True(Assert.Single(Far.Choices.Glued).Is(Plan.GlueUps[0]));
@@ -35,7 +35,7 @@ public sealed class GlueUpChoicesTests : ScreenContext
         Assert.Equal("G1", Assert.Single(stamped.Request.Choices.Glued).Id);
         Assert.Empty(PlanAudit.Check(stamped));
 
-        choices.Find(".done-mark").Click();
+        await choices.Find(".done-mark").ClickAsync(new());
         Assert.True(Far.Choices.AreNone);
     }
 
@@ -46,38 +46,38 @@ public sealed class GlueUpChoicesTests : ScreenContext
         var choices = Show(Plan);
         Far.Choices = new() { Saved = ["X"] };
 
-        choices.Find(".done-mark").Click();
+        await choices.Find(".done-mark").ClickAsync(new());
 
         Assert.Equal(["X"], Far.Choices.Saved);
         Assert.Single(Far.Choices.Glued);
     }
 
     [Fact]
-    public void A_strip_is_pinned_and_let_go()
+    public async Task A_strip_is_pinned_and_let_go()
     {
         var strip = Show(Plan).FindComponents<StripChoice>()[0];
         Assert.Equal("M2", strip.Find(".wood-label").TextContent);
 
-        Button(strip, "Pin here").Click();
+        await Button(strip, "Pin here").ClickAsync(new());
         Assert.Equal(new Pin("M2", "Ida", "square"), Assert.Single(Far.Choices.Pins));
         Assert.Equal("true", Button(strip, "Pin here").GetAttribute("aria-pressed"));
         Assert.Contains("A strip of M2 stays in", strip.Find("[role=status]").TextContent);
 
-        Button(strip, "Pin here").Click();
+        await Button(strip, "Pin here").ClickAsync(new());
         Assert.Empty(Far.Choices.Pins);
     }
 
     [Fact]
-    public void A_strip_is_marked_as_milled_and_the_mark_comes_off()
+    public async Task A_strip_is_marked_as_milled_and_the_mark_comes_off()
     {
         var strip = Show(Plan).FindComponents<StripChoice>()[0];
 
-        Button(strip, "M2 is milled").Click();
+        await Button(strip, "M2 is milled").ClickAsync(new());
         Assert.Equal("M2", Assert.Single(Far.Choices.MilledStrips).Strip.Piece);
         Assert.Equal("M2", Assert.Single(Far.Choices.Milled).Offcut);
         Assert.Contains("M2 stays cut as it is", strip.Find("[role=status]").TextContent);
 
-        Button(strip, "M2 is milled").Click();
+        await Button(strip, "M2 is milled").ClickAsync(new());
         Assert.True(Far.Choices.AreNone);
     }
 
@@ -88,7 +88,7 @@ public sealed class GlueUpChoicesTests : ScreenContext
         await Kept.LoadAsync();
         var strip = Show(Plan).FindComponents<StripChoice>()[0];
 
-        Button(strip, "Keep for later").Click();
+        await Button(strip, "Keep for later").ClickAsync(new());
         Assert.Equal(["M2"], Far.Choices.Saved);
         Assert.Empty(Far.Choices.Pins);
 
@@ -106,14 +106,14 @@ public sealed class GlueUpChoicesTests : ScreenContext
         var strip = Show(plan).FindComponents<StripChoice>().Single(s => s.Instance.Offcut == "W");
 
         Assert.Equal(["G2, square for Mats"], strip.FindAll("option").Select(o => o.TextContent));
-        Button(strip, "Move").Click();
+        await Button(strip, "Move").ClickAsync(new());
 
         Assert.Equal(new Pin("W", "Mats", "square"), Assert.Single(Far.Choices.Pins));
         Assert.Empty(Far.Choices.Saved);
         Assert.Equal("W goes to square for Mats when you plan again.", strip.Find("[role=status]").TextContent);
         Assert.Contains("Pinned to square for Mats.", strip.Markup);
 
-        Button(strip, "Let go").Click();
+        await Button(strip, "Let go").ClickAsync(new());
         Assert.Empty(Far.Choices.Pins);
     }
 
@@ -131,8 +131,8 @@ public sealed class GlueUpChoicesTests : ScreenContext
         Assert.Contains("no longer there", list.FindAll("li")[1].TextContent);
         Assert.Contains("no longer there", list.FindAll("li")[2].TextContent);
 
-        list.FindAll("li")[2].QuerySelector("button")!.Click();
-        list.FindAll("li")[1].QuerySelector("button")!.Click();
+        await list.FindAll("li")[2].QuerySelector("button")!.ClickAsync(new());
+        await list.FindAll("li")[1].QuerySelector("button")!.ClickAsync(new());
         Assert.Equal(["W1"], Far.Choices.Saved);
         Assert.Empty(Far.Choices.Pins);
     }

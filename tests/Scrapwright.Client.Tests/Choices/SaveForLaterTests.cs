@@ -27,7 +27,7 @@ public sealed class SaveForLaterTests : ScreenContext
         var save = Render<SaveForLater>(p => p.Add(s => s.Offcut, Two));
         Assert.Contains("1 of 2", save.Find("button").TextContent);
 
-        save.Find("button").Click();
+        await save.Find("button").ClickAsync(new());
         Assert.Equal(["W"], Far.Choices.Saved);
         Assert.Equal("true", save.Find("button").GetAttribute("aria-pressed"));
 
@@ -43,7 +43,7 @@ public sealed class SaveForLaterTests : ScreenContext
         var save = Render<SaveForLater>(p => p.Add(s => s.Offcut, Two));
         Assert.Equal("true", save.Find("button").GetAttribute("aria-pressed"));
 
-        save.Find("button").Click();
+        await save.Find("button").ClickAsync(new());
 
         Assert.Equal(["X"], Far.Choices.Saved);
     }
@@ -55,7 +55,7 @@ public sealed class SaveForLaterTests : ScreenContext
         var save = Render<SaveForLater>(p => p.Add(s => s.Offcut, Two));
         Far.IsCutOff = true;
 
-        save.Find("button").Click();
+        await save.Find("button").ClickAsync(new());
 
         Assert.Contains("does not answer", save.Find("[role=alert]").TextContent);
         Assert.Equal("false", save.Find("button").GetAttribute("aria-pressed"));

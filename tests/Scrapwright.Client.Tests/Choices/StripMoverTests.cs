@@ -1,4 +1,5 @@
 using Bunit;
+using Microsoft.AspNetCore.Components.Web;
 using Microsoft.Extensions.DependencyInjection;
 using Scrapwright.Client.Choices;
 using Scrapwright.Client.Plans;
@@ -18,11 +19,11 @@ public sealed class StripMoverTests : ScreenContext
     public StripMoverTests() => Services.GetRequiredService<Announcer>().Said += said.Add;
 
     [Fact]
-    public void An_arrow_key_moves_the_strip_says_its_place_and_the_audit_says_what_is_wrong()
+    public async Task An_arrow_key_moves_the_strip_says_its_place_and_the_audit_says_what_is_wrong()
     {
         var mover = Show();
 
-        mover.FindAll(".mover-strip")[0].KeyDown("ArrowDown");
+        await mover.FindAll(".mover-strip")[0].KeyDownAsync(new KeyboardEventArgs { Key = "ArrowDown" });
 
         Assert.Equal(["W2", "M2", "M1", "W1"], Pieces(mover));
         Assert.Equal("M2 is now place 2 of 4 from the upper edge, between W2 and M1.", said[^1]);
@@ -32,44 +33,44 @@ public sealed class StripMoverTests : ScreenContext
     }
 
     [Fact]
-    public void Home_and_End_move_it_to_the_edges_and_at_the_edge_it_stays()
+    public async Task Home_and_End_move_it_to_the_edges_and_at_the_edge_it_stays()
     {
         var mover = Show();
 
-        mover.FindAll(".mover-strip")[0].KeyDown("End");
+        await mover.FindAll(".mover-strip")[0].KeyDownAsync(new KeyboardEventArgs { Key = "End" });
         Assert.Equal(["W2", "M1", "W1", "M2"], Pieces(mover));
-        mover.FindAll(".mover-strip")[3].KeyDown("ArrowDown");
+        await mover.FindAll(".mover-strip")[3].KeyDownAsync(new KeyboardEventArgs { Key = "ArrowDown" });
         Assert.Equal(["W2", "M1", "W1", "M2"], Pieces(mover));
-        mover.FindAll(".mover-strip")[3].KeyDown("Home");
+        await mover.FindAll(".mover-strip")[3].KeyDownAsync(new KeyboardEventArgs { Key = "Home" });
 
         Assert.Equal(["M2", "W2", "M1", "W1"], Pieces(mover));
         Assert.True(mover.Find(".button.next").HasAttribute("disabled"));
     }
 
     [Fact]
-    public void Escape_puts_all_back_and_once_more_closes()
+    public async Task Escape_puts_all_back_and_once_more_closes()
     {
         var mover = Show();
-        mover.FindAll(".mover-strip")[1].KeyDown("ArrowUp");
+        await mover.FindAll(".mover-strip")[1].KeyDownAsync(new KeyboardEventArgs { Key = "ArrowUp" });
 
-        mover.FindAll(".mover-strip")[0].KeyDown("Escape");
+        await mover.FindAll(".mover-strip")[0].KeyDownAsync(new KeyboardEventArgs { Key = "Escape" });
         Assert.Equal(["M2", "W2", "M1", "W1"], Pieces(mover));
         Assert.Equal((0, "The strips lie as in the plan."), (closed, said[^1]));
-        mover.FindAll(".mover-strip")[0].KeyDown("Escape");
+        await mover.FindAll(".mover-strip")[0].KeyDownAsync(new KeyboardEventArgs { Key = "Escape" });
 
         Assert.Equal(1, closed);
     }
 
     [Fact]
-    public void A_chosen_strip_is_moved_by_buttons()
+    public async Task A_chosen_strip_is_moved_by_buttons()
     {
         var mover = Show();
         Assert.True(Button(mover, "Down").HasAttribute("disabled"));
 
-        mover.FindAll(".mover-strip")[0].Click();
+        await mover.FindAll(".mover-strip")[0].ClickAsync(new());
         Assert.True(Button(mover, "Up").HasAttribute("disabled"));
-        Button(mover, "Down").Click();
-        Button(mover, "Down").Click();
+        await Button(mover, "Down").ClickAsync(new());
+        await Button(mover, "Down").ClickAsync(new());
 
         Assert.Equal(["W2", "M1", "M2", "W1"], Pieces(mover));
         Assert.Equal("true", mover.FindAll(".mover-strip")[2].GetAttribute("aria-pressed"));
@@ -99,9 +100,9 @@ public sealed class StripMoverTests : ScreenContext
         await Run.ShowAsync(Plan);
         var mover = Show();
 
-        Button(mover, "Turn round").Click();
+        await Button(mover, "Turn round").ClickAsync(new());
         mover.WaitForAssertion(() => Assert.Contains("The audit agrees.", mover.Find("[role=status]").TextContent));
-        mover.Find(".button.next").Click();
+        await mover.Find(".button.next").ClickAsync(new());
 
         Assert.Equal(["M2", "W2", "M1", "W1"], Far.Orders.Single().Strips);
         Assert.Equal(["M2", "W2", "M1", "W1"], Run.Plan!.GlueUps[0].Strips.Select(s => s.Piece));
@@ -113,14 +114,14 @@ public sealed class StripMoverTests : ScreenContext
     }
 
     [Fact]
-    public void Without_the_server_the_order_is_not_kept_and_stays_to_try_again()
+    public async Task Without_the_server_the_order_is_not_kept_and_stays_to_try_again()
     {
         var mover = Show();
-        Button(mover, "Turn round").Click();
+        await Button(mover, "Turn round").ClickAsync(new());
         mover.WaitForAssertion(() => Assert.False(mover.Find(".button.next").HasAttribute("disabled")));
         Far.IsCutOff = true;
 
-        mover.Find(".button.next").Click();
+        await mover.Find(".button.next").ClickAsync(new());
 
         Assert.Contains("does not answer", mover.Find("[role=alert]").TextContent);
         Assert.Equal(["W1", "M1", "W2", "M2"], Pieces(mover));

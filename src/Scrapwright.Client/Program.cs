@@ -15,4 +15,5 @@ builder.Services.AddScoped<BrowserDoor>();
 builder.Services.AddScoped<Drafts>();
 builder.Services.AddScoped<Undoing>();
 builder.Services.AddScoped<Announcer>();
+builder.Services.AddScoped<KeptChoices>();
 await builder.Build().RunAsync();

@@ -56,7 +56,7 @@ public static class ChoicesFile
         var checks = new ValueChecks();
         foreach (var (path, count) in (ReadOnlySpan<(string, int)>)[
             ("saved", choices.Saved.Length), ("pins", choices.Pins.Length), ("orders", choices.Orders.Length), ("glued", choices.Glued.Length),
-            ("cut", choices.Cut.Length), ("milled", choices.Milled.Length)])
+            ("cut", choices.Cut.Length), ("milledStrips", choices.MilledStrips.Length), ("milled", choices.Milled.Length)])
             checks.Within(path, count, 0, MostOfAKind);
         var unit = request.Shop.Unit;
         foreach (var (i, order) in choices.Orders.Index())
@@ -76,6 +76,8 @@ public static class ChoicesFile
 
         foreach (var (i, board) in choices.Cut.Index())
             foreach (var size in new[] { board.RoughWidth, board.Width, board.Length, board.Thickness }) checks.Positive($"cut[{i}]", size, unit);
+        foreach (var (i, milled) in choices.MilledStrips.Index())
+            foreach (var size in new[] { milled.Strip.RoughWidth, milled.Strip.Width, milled.Strip.Length, milled.Strip.Thickness }) checks.Positive($"milledStrips[{i}].strip", size, unit);
         foreach (var (i, milled) in choices.Milled.Index())
         {
             checks.Within($"milled[{i}].layers", milled.Layers, 1, 100);

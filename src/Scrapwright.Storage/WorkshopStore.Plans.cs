@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using Scrapwright.Core.Plans;
@@ -14,6 +15,12 @@ public sealed partial class WorkshopStore
     public Task<StoredPlan?> FindLatestPlanAsync(CancellationToken cancellationToken = default) =>
         ReadAsync(
             async context => (await context.Plans.OrderByDescending(r => r.Id).FirstOrDefaultAsync(cancellationToken))?.Stored(),
+            cancellationToken);
+
+    /// <summary>The plans that are kept, the latest first.</summary>
+    public Task<ImmutableArray<StoredPlan>> GetPlansAsync(CancellationToken cancellationToken = default) =>
+        ReadAsync(
+            async context => (await context.Plans.OrderByDescending(r => r.Id).ToListAsync(cancellationToken)).Select(r => r.Stored()).ToImmutableArray(),
             cancellationToken);
 
     /// <summary>The fingerprint of the latest plan's request, or null; quicker than the plan.</summary>

@@ -20,6 +20,7 @@ public abstract class ScreenContext : BunitContext
         Services.AddSingleton<Drafts>();
         Services.AddSingleton<Undoing>();
         Services.AddSingleton<Announcer>();
+        Services.AddSingleton<KeptChoices>();
     }
 
     /// <summary>The far end of the wire.</summary>

@@ -6,6 +6,7 @@ using Scrapwright.Client.Api;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Plans.Why;
 using Scrapwright.Core.Shops;
 
@@ -27,6 +28,14 @@ internal sealed class StandInServer : HttpMessageHandler
 
     public List<string> Requests { get; } = [];
 
+    public MakerChoices Choices { get; set; } = new();
+
+    /// <summary>Whether the plan was made from other facts than the workshop now holds.</summary>
+    public bool PlanIsStale { get; set; }
+
+    /// <summary>Orders of strips that were sent.</summary>
+    public List<StripsInOrder> Orders { get; } = [];
+
     /// <summary>What any question about a plan is answered with.</summary>
     public WhyAnswer? Answer { get; set; }
 
@@ -46,11 +55,14 @@ internal sealed class StandInServer : HttpMessageHandler
             ("GET", ApiRoutes.Gifts) => Json(Gifts.ToImmutableArray()),
             ("GET", ApiRoutes.Shop) => Json(Shop),
             ("GET", ApiRoutes.Designs) => Json(DesignCatalogue.BuiltIn),
-            ("GET", ApiRoutes.Workshop) => Json(new WorkshopSummary("", Offcuts.Count, Offcuts.Sum(o => o.Offcut.Count), Gifts.Count, false, false)),
+            ("GET", ApiRoutes.Workshop) => Json(new WorkshopSummary("", Offcuts.Count, Offcuts.Sum(o => o.Offcut.Count), Gifts.Count, PlanIsStale, PlanIsStale)),
             ("POST", ApiRoutes.Offcuts) => AddOffcut(Read<OffcutEntry>(body)),
             ("POST", ApiRoutes.Gifts) => AddGift(Read<Gift>(body)),
             ("PUT", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => ChangeGift(new(Id(path), Read<Gift>(body))),
             ("PUT", ApiRoutes.Shop) => Json(Shop = Read<Shop>(body)),
+            ("GET", ApiRoutes.Choices) => Json(Choices),
+            ("PUT", ApiRoutes.Choices) => Json(Choices = Read<MakerChoices>(body)),
+            ("POST", ApiRoutes.PlanOrder) => KeepOrder(Read<StripsInOrder>(body)),
             ("POST", ApiRoutes.PlanWhy) => Json(Answer),
             ("DELETE", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => DeleteGift(Id(path)),
             ("POST", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) && path.EndsWith("/restore", StringComparison.Ordinal) => RestoreGift(Id(path)),
@@ -64,6 +76,12 @@ internal sealed class StandInServer : HttpMessageHandler
 
     private static HttpResponseMessage Json<T>(T value, HttpStatusCode status = HttpStatusCode.OK) =>
         new(status) { Content = new StringContent(JsonSerializer.Serialize(value, PlanJson.Options), Encoding.UTF8, "application/json") };
+
+    private HttpResponseMessage KeepOrder(StripsInOrder order)
+    {
+        Orders.Add(order);
+        return new HttpResponseMessage(HttpStatusCode.NoContent);
+    }
 
     private HttpResponseMessage AddOffcut(OffcutEntry entry)
     {

@@ -214,6 +214,56 @@ public sealed class ChoicesTests
         },
         iter: 12, threads: 1);
 
+    [Fact]
+    public async Task A_strip_that_is_milled_stays_in_its_part_when_the_rest_is_planned_anew()
+    {
+        var former = await Requests.PlanOf(Requests.TwoGifts);
+        var strips = former.GlueUps.Select(g => g.Strips[0]).ToList();
+        var choices = strips.Aggregate(new MakerChoices(), (all, strip) => DoneMarks.Mill(former, all, strip.Piece));
+        var free = former.GlueUps.SelectMany(g => g.Strips).Select(s => s.Offcut).Except(choices.Milled.Select(m => m.Offcut)).First();
+
+        var plan = await Requests.PlanOf(With(former.Request, choices with { Saved = [free] }));
+
+        Assert.Empty(PlanAudit.Check(plan));
+        foreach (var (strip, glueUp) in strips.Zip(former.GlueUps).Where(pair => plan.Made.Any(m => m.Gift == pair.Second.Gift)))
+            Assert.Contains(plan.GlueUps.Where(g => g.IsFor(glueUp.Gift, glueUp.Part)).SelectMany(g => g.Strips), new MilledStrip("", "", strip).Is);
+        Assert.NotEmpty(plan.Made);
+    }
+
+    [Fact]
+    public async Task A_milled_strip_that_has_another_size_now_is_left_alone()
+    {
+        var former = await Requests.PlanOf(Requests.FourSquares);
+        var strip = former.GlueUps[0].Strips[0];
+        var request = former.Request with
+        {
+            Pile = [.. former.Request.Pile.Select(o => o.Label == strip.Offcut ? o with { Width = o.Width + Length.FromInches(1, 8) } : o), .. Requests.FourSquares.Pile.Select(o => o with { Label = o.Label + "x" })],
+            Choices = DoneMarks.Mill(former, new(), strip.Piece),
+        };
+
+        var plan = await Requests.PlanOf(request);
+
+        Assert.Equal("milledStrips[0]", Assert.Single(DoneWork.Of(request).Faults).Path);
+        Assert.Empty(PlanAudit.Check(plan));
+        Assert.DoesNotContain(strip.Offcut, Offcuts(plan));
+    }
+
+    [Fact]
+    public void Milled_strips_hold_on_any_small_pile() => SmallPiles.Gen.Sample(
+        request =>
+        {
+            if (Planner.PlanAsync(request, Quick).Result is not PlanOutcome.Planned { Plan: var former }) return;
+            var glueUp = former.GlueUps[0];
+            var choices = glueUp.Strips.Aggregate(new MakerChoices(), (all, strip) => DoneMarks.Mill(former, all, strip.Piece));
+
+            if (Planner.PlanAsync(With(request, choices), Quick).Result is not PlanOutcome.Planned { Plan: var again }) return;
+
+            Assert.Empty(PlanAudit.Check(again));
+            if (again.Made.Any(m => m.Gift == glueUp.Gift))
+                Assert.All(choices.MilledStrips, milled => Assert.Contains(again.GlueUps.Where(g => g.IsFor(glueUp.Gift)).SelectMany(g => g.Strips), milled.Is));
+        },
+        iter: 12, threads: 1);
+
     private static readonly PlanLimits Quick = new() { Seconds = 1, Deterministic = true };
 
     private static PlanRequest With(PlanRequest request, MakerChoices choices) => request with { Choices = choices };

@@ -34,6 +34,10 @@ public sealed class BrowserDoor(IJSRuntime script) : IAsyncDisposable
     public ValueTask ListenForLinesAsync<T>(ElementReference input, DotNetObjectReference<T> target)
         where T : class => CallAsync("listenForLines", input, target);
 
+    /// <summary>Lets the items of a list be dragged; the target's <c>StripOver</c> is told each place they come over, <c>StripDropped</c> where they are let go. Arrow keys do not scroll the page there.</summary>
+    public ValueTask ListenForStripsAsync<T>(ElementReference list, DotNetObjectReference<T> target)
+        where T : class => CallAsync("listenForStrips", list, target);
+
     /// <summary>Opens a stream of server-sent events; the target's <c>EventArrived</c> gets each event's text, <c>EventsOpen</c> is told when the line opens or breaks.</summary>
     /// <returns>Number of the stream, for closing it.</returns>
     public ValueTask<int> OpenEventsAsync<T>(string address, string name, DotNetObjectReference<T> target)

@@ -108,10 +108,19 @@ public sealed class PlanRun(Server server, BrowserDoor browser, Workshop worksho
     {
         if (await server.GetAsync<Plan?>(ApiRoutes.Plan) is Answer<Plan?>.Given given)
         {
+            await CarryTicksAsync(given.Value);
             Plan = given.Value;
             IsLoaded = true;
         }
 
+        Changed?.Invoke();
+    }
+
+    /// <summary>Shows a plan that the server has kept already.</summary>
+    public async Task ShowAsync(Plan plan)
+    {
+        await CarryTicksAsync(plan);
+        Plan = plan;
         Changed?.Invoke();
     }
 
@@ -124,6 +133,17 @@ public sealed class PlanRun(Server server, BrowserDoor browser, Workshop worksho
             self.Dispose();
         }
     }
+
+    // A choice that is put into the plan makes it another one, but its steps are those that the maker has ticked.
+    private async Task CarryTicksAsync(Plan? now)
+    {
+        if (Plan is not { } before || now is null || now.Fingerprint == before.Fingerprint) return;
+        if (!StepsOf(before).SequenceEqual(StepsOf(now))) return;
+        if (await browser.ReadAsync(Drafts.Ticks(before.Fingerprint)) is { } ticks) await browser.WriteAsync(Drafts.Ticks(now.Fingerprint), ticks);
+    }
+
+    private static IEnumerable<string> StepsOf(Plan plan) =>
+        plan.Steps.Select(step => $"{step.Operation} {step.Gift}: {string.Join(' ', step.Works.SelectMany(w => w.In).Order(StringComparer.Ordinal))}");
 
     private Answer<RunStatus> Take(Answer<RunStatus> answer)
     {

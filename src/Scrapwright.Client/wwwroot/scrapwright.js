@@ -53,6 +53,83 @@ export function listenForLines(input, page) {
   });
 }
 
+// Items of a list are dragged up and down; the others make room. The order itself is .NET's: it is told each new place, and where the item was let go.
+export function listenForStrips(list, page) {
+  if (!list) return;
+  let drag = null;
+
+  const show = () => {
+    const { items, from, to, offset } = drag;
+    const room = items[from].offsetHeight;
+    items.forEach((item, i) => {
+      const shift = i === from ? offset : i > from && i <= to ? -room : i < from && i >= to ? room : 0;
+      item.style.transform = shift ? `translateY(${shift}px)` : '';
+    });
+  };
+
+  const placeOf = () => {
+    const { items, from, offset } = drag;
+    const top = items[from].offsetTop + offset;
+    const bottom = top + items[from].offsetHeight;
+    const middle = item => item.offsetTop + item.offsetHeight / 2;
+    let place = from;
+    while (place > 0 && top < middle(items[place - 1])) place--;
+    while (place < items.length - 1 && bottom > middle(items[place + 1])) place++;
+    return place;
+  };
+
+  const end = async stays => {
+    const ended = drag;
+    drag = null;
+    if (!ended || !ended.moves) return;
+    list.classList.remove('dragging');
+    await page.invokeMethodAsync('StripDropped', ended.to, stays);
+    ended.items.forEach(item => { item.style.transform = ''; item.classList.remove('dragged'); });
+  };
+
+  list.addEventListener('pointerdown', event => {
+    const item = event.target.closest('li');
+    if (!item || !event.isPrimary || event.button !== 0) return;
+    const items = [...list.children];
+    drag = { items, from: items.indexOf(item), to: items.indexOf(item), start: event.clientY + window.scrollY, offset: 0, moves: false };
+  });
+
+  list.addEventListener('pointermove', event => {
+    if (!drag || !event.isPrimary) return;
+    drag.offset = event.clientY + window.scrollY - drag.start;
+    if (!drag.moves) {
+      // A trembling finger that taps is not a drag. Captured only now, so that a tap stays a tap.
+      if (Math.abs(drag.offset) < 6) return;
+      drag.moves = true;
+      drag.items[drag.from].setPointerCapture(event.pointerId);
+      drag.items[drag.from].classList.add('dragged');
+      list.classList.add('dragging');
+    }
+
+    const place = placeOf();
+    if (place !== drag.to) {
+      drag.to = place;
+      page.invokeMethodAsync('StripOver', drag.from, place);
+    }
+
+    show();
+  });
+
+  list.addEventListener('pointerup', () => end(true));
+  list.addEventListener('pointercancel', () => end(false));
+  // A finger is held by what it first touched until the item takes it over: that loss is none.
+  list.addEventListener('lostpointercapture', event => { if (drag && event.target === drag.items[drag.from]) end(false); });
+
+  list.addEventListener('keydown', event => {
+    if (!['ArrowUp', 'ArrowDown', 'Home', 'End', 'Escape'].includes(event.key) || event.ctrlKey || event.altKey || event.metaKey) return;
+    event.preventDefault();
+    if (event.key === 'Escape' && drag && drag.moves) {
+      event.stopPropagation();
+      end(false);
+    }
+  });
+}
+
 const streams = new Map();
 let lastStream = 0;
 

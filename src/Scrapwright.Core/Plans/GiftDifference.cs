@@ -33,6 +33,19 @@ public sealed record GiftDifference(string Circle, string One, string Other, boo
     /// <summary>The pairs worth a look: of one design, the dozen most alike.</summary>
     public static ImmutableArray<GiftDifference> WorthALook(PlanIndex index) => [.. Of(index).Where(d => !d.IsOtherDesign).Take(MostShown)];
 
+    /// <summary>The made gift of the same circle and design that looks most like a gift; null when there is none, or when one of them has no panel.</summary>
+    /// <param name="index">The plan.</param>
+    /// <param name="gift">Label of the gift.</param>
+    public static GiftDifference? FindMostAlike(PlanIndex index, string gift)
+    {
+        ArgumentNullException.ThrowIfNull(index);
+        if (index.Gift(gift) is not { Circle.Length: > 0 } one) return null;
+        return index.Plan.Made.Select(m => index.Gift(m.Gift)).OfType<Gifts.Gift>()
+            .Where(other => other.Label != gift && string.Equals(other.Circle, one.Circle, StringComparison.OrdinalIgnoreCase) && index.Product(other.Label)?.Family == index.Product(gift)?.Family)
+            .Select(other => new GiftDifference(one.Circle, gift, other.Label, false, Between(PanelsOf(index, gift), PanelsOf(index, other.Label))))
+            .Where(pair => pair.DeltaE is not null).MinBy(pair => pair.DeltaE);
+    }
+
     /// <summary>Every pair of made gifts in one circle, those that are most alike first.</summary>
     public static ImmutableArray<GiftDifference> Of(PlanIndex index)
     {

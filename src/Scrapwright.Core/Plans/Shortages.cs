@@ -51,7 +51,7 @@ public static class Shortages
             return beyond;
         }
 
-        var pins = request.Choices.Pins.Where(p => p.Gift == gift).ToImmutableArray();
+        var pins = request.Choices.PinsOf(gift);
         ImmutableArray<Reason> unkept = [.. pins.Select(p => PinShortage.Find(p, product, request)).OfType<Reason>()];
         if (!unkept.IsEmpty)
         {

@@ -79,10 +79,11 @@ internal static class DoneParts
     /// <summary>The pins that mean something and are not kept by what is done already.</summary>
     internal static ImmutableArray<PinDemand> OpenPins(Problem problem) =>
     [
-        .. from pin in problem.Request.Choices.Pins
+        .. from pin in problem.Request.Choices.Pins.Select(p => (p.Offcut, p.Gift, p.Part, Piece: ""))
+               .Concat(problem.Done.MilledStrips.Select(m => (m.Strip.Offcut, m.Gift, m.Part, m.Strip.Piece)))
            from gift in problem.Gifts
            where gift.Gift.Label == pin.Gift && gift.Product.Parts.Any(p => p.Key == pin.Part && p.Kind == PartKind.Panel)
-           let demand = new PinDemand(gift.Index, pin.Part, problem.Offcuts.Index().Where(o => o.Item.Label == pin.Offcut).Select(o => o.Index).DefaultIfEmpty(-1).First())
+           let demand = new PinDemand(gift.Index, pin.Part, problem.Offcuts.Index().Where(o => o.Item.Label == pin.Offcut).Select(o => o.Index).DefaultIfEmpty(-1).First()) { Piece = pin.Piece }
            where !(problem with { Pins = [demand] }).KeepsPins(gift.Index, problem.DoneSegments)
            select demand,
     ];

@@ -80,11 +80,15 @@ internal sealed record Problem
 
     /// <summary>True when the segments keep every pin of a gift.</summary>
     internal bool KeepsPins(int gift, IReadOnlyCollection<Search.Segment> segments) => Pins.Where(p => p.GiftIndex == gift).All(pin =>
-        segments.Any(s => s.Panel >= 0 && Patterns[s.Pattern].OffcutIndex == pin.OffcutIndex && Panels[s.Panel].IsFor(gift, pin.Part)));
+        segments.Any(s => s.Panel >= 0 && IsOf(pin, s) && Panels[s.Panel].IsFor(gift, pin.Part)));
 
     /// <summary>True when a glue-up should have a strip of the offcut.</summary>
     internal bool IsPinned(PanelCandidate panel, int pattern) =>
         Pins.Any(pin => panel.IsFor(pin.GiftIndex, pin.Part) && pin.OffcutIndex == Patterns[pattern].OffcutIndex);
+
+    /// <summary>True when a segment is of the wood that is pinned.</summary>
+    internal bool IsOf(PinDemand pin, Search.Segment segment) =>
+        Patterns[segment.Pattern].OffcutIndex == pin.OffcutIndex && (pin.Piece.Length == 0 || Patterns[segment.Pattern].Runs[segment.Run].Piece == pin.Piece);
 
     /// <summary>Number of a lane's clear stretch: its place in <see cref="Rooms"/>.</summary>
     internal int PlaceOf(Search.Segment segment)

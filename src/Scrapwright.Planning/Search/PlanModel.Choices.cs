@@ -20,7 +20,7 @@ internal sealed partial class PlanModel
         foreach (var pin in problem.Pins.Where(p => scope.Gifts.Contains(p.GiftIndex)))
         {
             var pinned = FreePanels.Where(p => p.IsFor(pin.GiftIndex, pin.Part))
-                .SelectMany(p => byPanel[p.Index]).Where(s => problem.Patterns[s.Segment.Pattern].OffcutIndex == pin.OffcutIndex);
+                .SelectMany(p => byPanel[p.Index]).Where(s => problem.IsOf(pin, s.Segment));
             model.Add(LinearExpr.Sum(pinned.Select(s => s.Count)) >= Made(pin.GiftIndex));
         }
     }

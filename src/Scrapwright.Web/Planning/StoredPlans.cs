@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Plans.Choices;
@@ -25,13 +26,31 @@ internal static class StoredPlans
 
     /// <summary>
     /// Keeps choices. When the latest plan is of the workshop as it was, and keeps to the new choices too, it is the plan of the workshop as it is: its bounds hold the more, as only more is asked for.
+    /// When less is asked for, its bounds may be too narrow; then it takes those it had while no more than this was asked for.
     /// </summary>
     internal static async Task PutChoicesAsync(this WorkshopStore store, MakerChoices choices, PlanRequest before, CancellationToken cancellationToken)
     {
         await store.PutChoicesAsync(choices, cancellationToken);
-        if (!choices.AskAll(before.Choices) || await store.FindLatestPlanAsync(cancellationToken) is not { } stored || stored.Fingerprint != PlanJson.Fingerprint(before)) return;
+        if (await store.FindLatestPlanAsync(cancellationToken) is not { } stored || stored.Fingerprint != PlanJson.Fingerprint(before)) return;
         var request = before with { Choices = choices };
-        var plan = PlanJson.Read(stored.Json) with { Request = request, Fingerprint = PlanJson.Fingerprint(request) };
-        if (PlanAudit.Check(plan).IsEmpty) await store.AddPlanAsync(plan, cancellationToken);
+        var latest = PlanJson.Read(stored.Json) with { Request = request, Fingerprint = PlanJson.Fingerprint(request) };
+        var plan = choices.AskAll(before.Choices) ? latest : FindWithLess([.. (await store.GetPlansAsync(cancellationToken)).Skip(1)], latest);
+        if (plan is not null && PlanAudit.Check(plan).IsEmpty) await store.AddPlanAsync(plan, cancellationToken);
+    }
+
+    /// <summary>The latest plan with the levels it had under choices that ask for no more than the present ones; null when it was never kept under such.</summary>
+    private static Plan? FindWithLess(ImmutableArray<StoredPlan> kept, Plan latest)
+    {
+        var asLatest = PlanJson.Write(latest with { Levels = [] });
+        foreach (var stored in kept)
+        {
+            if (FindSound(stored) is { } old && latest.Request.Choices.AskAll(old.Request.Choices)
+                && PlanJson.Write(old with { Request = old.Request with { Choices = latest.Request.Choices }, Fingerprint = latest.Fingerprint, Levels = [] }) == asLatest)
+            {
+                return latest with { Levels = old.Levels };
+            }
+        }
+
+        return null;
     }
 }

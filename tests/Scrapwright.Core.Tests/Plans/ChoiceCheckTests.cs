@@ -55,6 +55,34 @@ public sealed class ChoiceCheckTests
     }
 
     [Fact]
+    public void A_milled_strip_that_is_there_holds_and_one_in_another_place_is_found()
+    {
+        var choices = DoneMarks.Mill(Plan, new(), "M1");
+
+        Assert.Empty(Check(choices));
+        Assert.Equal("M1", Assert.Single(choices.Milled).Offcut);
+        Assert.Empty(ChoiceFaults.Of(Plan.Request with { Choices = choices }));
+        Assert.True(DoneMarks.Unmill(choices, "M1").AreNone);
+        Assert.Throws<ArgumentException>(() => DoneMarks.Mill(Plan, new(), "X9"));
+
+        var longer = choices.MilledStrips[0] with { Strip = choices.MilledStrips[0].Strip with { RoughWidth = Length.FromInches(1) } };
+        Assert.Contains(Check(choices with { MilledStrips = [longer] }), f => f.Where.StartsWith("milled strip M1", StringComparison.Ordinal));
+        Assert.Contains(Check(choices with { MilledStrips = [choices.MilledStrips[0] with { Part = "lid" }] }), f => f.Where == "milled strip M1 strip M1 of M1" && f.Expected == "left alone");
+    }
+
+    [Fact]
+    public void A_strip_cut_from_a_milled_one_bears_its_name_with_a_letter_behind()
+    {
+        var strip = Plan.GlueUps[0].Strips[0];
+        var milled = new MilledStrip("Ida", "square", strip);
+
+        Assert.True(milled.Is(strip));
+        Assert.True(milled.Is(strip with { Piece = strip.Piece + "b", Length = Length.FromInches(1) }));
+        Assert.False(milled.Is(strip with { Piece = strip.Piece + "/1" }));
+        Assert.False(milled.Is(strip with { Length = strip.Length + Length.FromPicometres(1) }));
+    }
+
+    [Fact]
     public void Glued_work_that_is_missing_is_found()
     {
         var choices = DoneMarks.Glue(Plan, "G1");

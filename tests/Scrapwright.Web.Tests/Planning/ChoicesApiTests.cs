@@ -37,6 +37,39 @@ public sealed class ChoicesApiTests
     }
 
     [Fact]
+    public async Task A_mark_taken_off_again_leaves_the_plan_as_it_was_also_when_another_was_set_meanwhile()
+    {
+        await using var app = await PlannedAsync();
+        var plan = await app.GetAsync<Plan>(ApiRoutes.Plan);
+        var first = DoneMarks.Glue(plan, plan.GlueUps[0].Id);
+        var both = DoneMarks.Glue(plan, first, plan.GlueUps[1].Id);
+        await app.PutAsync(ApiRoutes.Choices, first);
+        await app.PutAsync(ApiRoutes.Choices, both);
+
+        await app.PutAsync(ApiRoutes.Choices, DoneMarks.Unglue(both, plan.GlueUps[0].Id));
+        Assert.False((await app.GetAsync<WorkshopSummary>(ApiRoutes.Workshop)).PlanIsStale);
+        Assert.Equal(plan.GlueUps[1].Id, Assert.Single((await app.GetAsync<Plan>(ApiRoutes.Plan)).Request.Choices.Glued).Id);
+
+        await app.PutAsync(ApiRoutes.Choices, new MakerChoices());
+        Assert.False((await app.GetAsync<WorkshopSummary>(ApiRoutes.Workshop)).PlanIsStale);
+        Assert.Equal(PlanJson.Write(plan), PlanJson.Write(await app.GetAsync<Plan>(ApiRoutes.Plan)));
+    }
+
+    [Fact]
+    public async Task A_plan_made_under_a_choice_is_stale_when_the_choice_is_taken_back()
+    {
+        await using var app = await PlannedAsync();
+        var plan = await app.GetAsync<Plan>(ApiRoutes.Plan);
+        await app.PutAsync(ApiRoutes.Choices, new MakerChoices { Saved = [plan.GlueUps[0].Strips[0].Offcut] });
+        await RunAsync(app);
+        Assert.False((await app.GetAsync<WorkshopSummary>(ApiRoutes.Workshop)).PlanIsStale);
+
+        await app.PutAsync(ApiRoutes.Choices, new MakerChoices());
+
+        Assert.True((await app.GetAsync<WorkshopSummary>(ApiRoutes.Workshop)).PlanIsStale);
+    }
+
+    [Fact]
     public async Task Another_order_of_strips_is_kept_with_the_plan_and_alike_neighbours_are_refused()
     {
         await using var app = await PlannedAsync();

@@ -97,6 +97,7 @@ internal sealed class ChoiceCheck(Facts facts, Findings findings)
             }
         }
 
+        CheckMilled(holds);
         foreach (var done in Choices.Cut)
         {
             var where = $"cut board {done.Piece}";
@@ -107,6 +108,24 @@ internal sealed class ChoiceCheck(Facts facts, Findings findings)
             else
             {
                 findings.Require(facts.Plan.Boards.Contains(done), where, "not as it was cut", $"{done.Gift} run {done.Run}, {done.Length} × {done.Width} × {done.Thickness}");
+            }
+        }
+    }
+
+    /// <summary>A strip that is milled is in a glue-up of its part, as it is or cut shorter, when its gift is made.</summary>
+    private void CheckMilled(DoneWork holds)
+    {
+        foreach (var milled in Choices.MilledStrips)
+        {
+            var where = $"milled strip {milled.Strip.Piece}";
+            if (!holds.MilledStrips.Contains(milled))
+            {
+                if (!holds.IsUsedUp(milled.Strip.Piece)) CheckLeftAlone(where, [(milled.Strip.Offcut, milled.Strip.Piece)]);
+            }
+            else if (facts.Plan.Made.Any(m => m.Gift == milled.Gift))
+            {
+                var isThere = facts.Plan.GlueUps.Any(g => g.IsFor(milled.Gift, milled.Part) && g.Strips.Any(milled.Is));
+                findings.Require(isThere, where, $"in no glue-up of {milled.Gift} {milled.Part}", "in one of them, as it was milled");
             }
         }
     }

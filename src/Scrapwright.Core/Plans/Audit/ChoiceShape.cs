@@ -27,6 +27,8 @@ internal sealed class ChoiceShape(Findings findings)
         Each("request.choices.glued", choices.Glued, (at, g) => Texts(at, g.Id, g.Gift, g.Part)
             && Each(at + ".strips", g.Strips, (p, s) => Texts(p, s.Piece, s.Offcut) && Within(p, s.RoughWidth, s.Width, s.Length, s.Thickness)));
         Each("request.choices.cut", choices.Cut, (at, b) => Texts(at, b.Gift, b.Run, b.Piece, b.Offcut) && Within(at, b.RoughWidth, b.Width, b.Length, b.Thickness));
+        Each("request.choices.milledStrips", choices.MilledStrips, (at, m) => Texts(at, m.Gift, m.Part) && findings.Require(m.Strip is not null, at + ".strip", "nothing", "a value")
+            && Texts(at, m.Strip!.Piece, m.Strip.Offcut) && Within(at, m.Strip.RoughWidth, m.Strip.Width, m.Strip.Length, m.Strip.Thickness));
         Each("request.choices.milled", choices.Milled, (at, m) => Texts(at, m.Offcut)
             && Each(at + ".lanes", m.Lanes, (p, l) => Within(p, l.RoughWidth)
                 && Each(p + ".pieces", l.Pieces, (q, piece) => Texts(q, piece.Piece) && Within(q, piece.Length))));

@@ -34,14 +34,21 @@ public sealed class DoneWork
         var ids = new HashSet<string>(StringComparer.Ordinal);
         Glued = [.. request.Choices.Glued.Where((g, i) => Holds($"glued[{i}]", g.Id, ids.Add(g.Id) ? FaultOf(g) : "there twice", g.Strips.Select(s => s.Piece)))];
         Cut = [.. request.Choices.Cut.Where((b, i) => Holds($"cut[{i}]", b.Piece, FaultOf(b), [b.Piece]))];
+        MilledStrips = [.. request.Choices.MilledStrips.Where((m, i) => Fits($"milledStrips[{i}]", m.Strip.Piece, FaultOf(m)))];
         Faults = faults.ToImmutable();
-        var kept = Glued.SelectMany(g => g.Strips.Select(s => s.Offcut)).Concat(Cut.Select(b => b.Offcut)).ToImmutableHashSet(StringComparer.Ordinal);
+        var kept = Glued.SelectMany(g => g.Strips.Select(s => s.Offcut)).Concat(Cut.Select(b => b.Offcut)).Concat(MilledStrips.Select(m => m.Strip.Offcut)).ToImmutableHashSet(StringComparer.Ordinal);
         Milled = [.. request.Choices.Milled.Where(m => kept.Contains(m.Offcut)).DistinctBy(m => m.Offcut)];
-        LeftAlone = [.. request.Choices.Glued.SelectMany(g => g.Strips.Select(s => s.Offcut)).Concat(request.Choices.Cut.Select(b => b.Offcut)).Where(o => !kept.Contains(o))];
+        LeftAlone = [.. request.Choices.Glued.SelectMany(g => g.Strips.Select(s => s.Offcut)).Concat(request.Choices.Cut.Select(b => b.Offcut))
+            .Concat(request.Choices.MilledStrips.Select(m => m.Strip.Offcut)).Where(o => !kept.Contains(o))];
 
         bool Holds(string path, string what, string fault, IEnumerable<string> pieces)
         {
             if (fault.Length == 0 && !pieces.All(used.Add)) fault = "a strip of it is in something else that is done";
+            return Fits(path, what, fault);
+        }
+
+        bool Fits(string path, string what, string fault)
+        {
             if (fault.Length > 0) faults.Add(new(path, $"{what}: {fault}", "work that is done as it was planned; mark it as not done if it is not"));
             return fault.Length == 0;
         }
@@ -52,6 +59,9 @@ public sealed class DoneWork
 
     /// <summary>Boards that fit.</summary>
     public ImmutableArray<BoardRun> Cut { get; }
+
+    /// <summary>Strips that are milled and fit; among them such as are in a glue-up that is glued.</summary>
+    public ImmutableArray<MilledStrip> MilledStrips { get; }
 
     /// <summary>The offcuts of what fits, and how they were milled.</summary>
     public ImmutableArray<MilledOffcut> Milled { get; }
@@ -66,7 +76,7 @@ public sealed class DoneWork
     public static DoneWork Of(PlanRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return new(request, request.Choices.Glued.IsEmpty && request.Choices.Cut.IsEmpty ? [] : request.DeriveDesigns());
+        return new(request, request.Choices.Glued.IsEmpty && request.Choices.Cut.IsEmpty && request.Choices.MilledStrips.IsEmpty ? [] : request.DeriveDesigns());
     }
 
     /// <summary>The same when what came of the designs is known already.</summary>
@@ -104,6 +114,14 @@ public sealed class DoneWork
         var fits = done.Strips.Min(s => s.Length) >= needs.Overlap && Length.Sum(done.Strips.Select(s => s.Width)) >= needs.RoughWidth(done.Strips.Length)
             && thinnest >= needs.StripThickness(spread) && PanelOrder.Keeps([.. done.Strips.Select(s => offcuts[s.Offcut].Species)], part.Wish, shop);
         return fits ? "" : $"{part.Title} of {done.Gift} needs another size or order now";
+    }
+
+    private string FaultOf(MilledStrip done)
+    {
+        if (!products.TryGetValue(done.Gift, out var product)) return $"there is no gift {done.Gift} to make";
+        if (product.Parts.All(p => p.Key != done.Part || p.Kind != PartKind.Panel)) return $"{done.Gift} has no panel part {done.Part}";
+        var strip = done.Strip;
+        return FaultOf(strip.Piece, strip.Offcut, strip.RoughWidth, strip.Width, strip.Length, strip.Thickness, strip.Layers);
     }
 
     private string FaultOf(BoardRun done)

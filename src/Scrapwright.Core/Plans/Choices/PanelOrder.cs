@@ -23,6 +23,11 @@ public static class PanelOrder
     public static double LeastContrast(ImmutableArray<string> species) =>
         species.Length < 2 ? double.PositiveInfinity : species.Zip(species.Skip(1)).Min(pair => ContrastOf(pair.First, pair.Second));
 
+    /// <summary>Mean CIEDE2000 difference between neighbours; 0 for a single strip.</summary>
+    /// <param name="species">Species key of each strip in order.</param>
+    public static double MeanContrast(ImmutableArray<string> species) =>
+        species.Length < 2 ? 0 : species.Zip(species.Skip(1)).Average(pair => ContrastOf(pair.First, pair.Second));
+
     private static double ContrastOf(string one, string other) =>
         SpeciesTable.FindKey(one) is { } a && SpeciesTable.FindKey(other) is { } b ? ColourDifference.Ciede2000(a.Colour, b.Colour) : 0;
 }

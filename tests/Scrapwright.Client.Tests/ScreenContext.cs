@@ -1,6 +1,7 @@
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using Scrapwright.Client.Browser;
+using Scrapwright.Client.Ideas;
 using Scrapwright.Client.Shell;
 
 namespace Scrapwright.Client.Tests;
@@ -20,6 +21,7 @@ public abstract class ScreenContext : BunitContext
         Services.AddSingleton<Drafts>();
         Services.AddSingleton<Undoing>();
         Services.AddSingleton<Announcer>();
+        Services.AddSingleton<IdeaBoard>();
     }
 
     /// <summary>The far end of the wire.</summary>

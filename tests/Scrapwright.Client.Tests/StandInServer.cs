@@ -6,6 +6,7 @@ using Scrapwright.Client.Api;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Ideas;
 using Scrapwright.Core.Plans.Why;
 using Scrapwright.Core.Shops;
 
@@ -30,6 +31,11 @@ internal sealed class StandInServer : HttpMessageHandler
     /// <summary>What any question about a plan is answered with.</summary>
     public WhyAnswer? Answer { get; set; }
 
+    /// <summary>What any question for ideas is answered with, and the latest one that was asked.</summary>
+    public IdeasAnswer? Ideas { get; set; }
+
+    public IdeasQuestion? Asked { get; private set; }
+
     protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
         var path = request.RequestUri!.AbsolutePath;
@@ -52,6 +58,7 @@ internal sealed class StandInServer : HttpMessageHandler
             ("PUT", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => ChangeGift(new(Id(path), Read<Gift>(body))),
             ("PUT", ApiRoutes.Shop) => Json(Shop = Read<Shop>(body)),
             ("POST", ApiRoutes.PlanWhy) => Json(Answer),
+            ("POST", ApiRoutes.Ideas) => Answered(Read<IdeasQuestion>(body)),
             ("DELETE", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => DeleteGift(Id(path)),
             ("POST", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) && path.EndsWith("/restore", StringComparison.Ordinal) => RestoreGift(Id(path)),
             _ => new HttpResponseMessage(HttpStatusCode.NotFound),
@@ -70,6 +77,12 @@ internal sealed class StandInServer : HttpMessageHandler
         var row = new OffcutRow(++lastId, entry.Offcut.Label.Length > 0 ? entry.Offcut : entry.Offcut with { Label = $"X{lastId}" }, entry.Unit);
         Offcuts.Add(row);
         return Json(row, HttpStatusCode.Created);
+    }
+
+    private HttpResponseMessage Answered(IdeasQuestion question)
+    {
+        Asked = question;
+        return Json(Ideas);
     }
 
     private HttpResponseMessage AddGift(Gift gift)

@@ -24,7 +24,7 @@ internal static class OffcutTargets
 
         foreach (var variant in IdeaVariants.For(start.Workshop).Where(v => v.Step != IdeaStep.OtherNumber))
         {
-            var gift = variant.ToGift(new IdeaLabels(start.Workshop.Gifts).Next(variant.Design), start.NewPriority);
+            var gift = variant.ToGift(new IdeaLabels(start.Workshop.Gifts.Select(g => g.Label)).Next(variant.Design), start.NewPriority);
             var more = ProblemMaker.Make(Free(start.With([gift]), offcut));
             foreach (var target in Of(more, more.Gifts.First(g => g.Gift.Label == gift.Label), gift, offcut))
             {

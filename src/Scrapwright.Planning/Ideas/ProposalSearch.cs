@@ -64,7 +64,7 @@ internal sealed class ProposalSearch(IdeaBase start, IdeaBudget budget)
     /// <summary>One of each kind, as many kinds as can be.</summary>
     internal async Task<FoundProposal?> FindAllKindsAsync(IReadOnlyList<IdeaVariant> kinds, PlanLimits limits)
     {
-        var labels = new IdeaLabels(start.Workshop.Gifts);
+        var labels = new IdeaLabels(start.Workshop.Gifts.Select(g => g.Label));
         var gifts = kinds.Select(k => k.ToGift(labels.Next(k.Design), start.NewPriority)).ToImmutableArray();
         return await FindAsync("One each of as many kinds as can be", limits, gifts) is { } found
             ? found with { Proposal = found.Proposal with { AtMost = found.Proposal.Count == kinds.Count ? kinds.Count : null } }
@@ -74,7 +74,7 @@ internal sealed class ProposalSearch(IdeaBase start, IdeaBudget budget)
     /// <summary>One of each kind, then as many of one of them as the rest gives.</summary>
     internal Task<FoundProposal?> FindOneEachAndManyAsync(IReadOnlyList<IdeaVariant> kinds, IdeaVariant many, int count, PlanLimits limits)
     {
-        var labels = new IdeaLabels(start.Workshop.Gifts);
+        var labels = new IdeaLabels(start.Workshop.Gifts.Select(g => g.Label));
         var each = kinds.Select(k => k.ToGift(labels.Next(k.Design), start.NewPriority)).ToImmutableArray();
         var rest = Enumerable.Range(0, count).Select(_ => many.ToGift(labels.Next(many.Design), start.NewPriority)).ToImmutableArray();
         return FindAsync($"One of each kind, and as many as the rest gives of: {many.Title}", limits, each, rest);
@@ -97,7 +97,7 @@ internal sealed class ProposalSearch(IdeaBase start, IdeaBudget budget)
 
     private ImmutableArray<Gift> Copies(IdeaVariant variant, int count)
     {
-        var labels = new IdeaLabels(start.Workshop.Gifts);
+        var labels = new IdeaLabels(start.Workshop.Gifts.Select(g => g.Label));
         return [.. Enumerable.Range(0, count).Select(_ => variant.ToGift(labels.Next(variant.Design), start.NewPriority))];
     }
 

@@ -86,7 +86,14 @@ internal sealed class OffcutTrial
 
         model.Suggest(start);
         var search = new OtherwiseSearch(limits, cancellationToken);
-        var found = search.Best(model, Levels, placement => PlanBuilder.FindUnorderable(problem, placement)) ?? (Serves(start) ? start : null);
+        var found = search.Best(model, Levels, placement => PlanBuilder.FindUnorderable(problem, placement));
+
+        // A search that ends early may come back with less than it began with.
+        if (Serves(start) && (found is null || NeighbourhoodSearch.IsBetter(start, found)))
+        {
+            found = start;
+        }
+
         var plan = found is null ? null : Planner.Audited(PlanBuilder.Build(problem, found, problem.Levels.ToDictionary(k => k, k => PlacementValues.TrivialBound(problem, k))));
         return (plan, isWhole && search.IsProven);
     }

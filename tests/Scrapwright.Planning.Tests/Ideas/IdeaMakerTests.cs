@@ -117,6 +117,20 @@ public sealed class IdeaMakerTests
     }
 
     [Fact]
+    public async Task An_offcut_that_a_plan_has_in_a_part_already_serves_it_no_worse_than_there()
+    {
+        var plan = await Requests.PlanOf(Requests.TwoGifts);
+        var strip = plan.GlueUps[0].Strips[0];
+
+        var answer = await IdeaMaker.AnswerAsync(Requests.TwoGifts, plan, new IdeasQuestion(IdeasKind.Offcut, strip.Offcut, Seconds: 3), Requests.Quick, null, TestContext.Current.CancellationToken);
+
+        var use = answer.Uses.Single(u => u.New is null && u.Gift == plan.GlueUps[0].Gift && !u.IsSolid);
+        var without = await Requests.PlanOf(Requests.TwoGifts with { Pile = [.. Requests.TwoGifts.Pile.Where(o => o.Label != strip.Offcut)] });
+        Assert.True(use.Difference.Gained.Length - use.Difference.Lost.Length >= plan.Made.Length - without.Made.Length);
+        Assert.True(use.Difference.Looks >= Requests.Level(plan, LevelKind.Looks).Value - Requests.Level(without, LevelKind.Looks).Bound);
+    }
+
+    [Fact]
     public async Task A_board_serves_as_solid_parts_too()
     {
         var answer = await AskAsync(Requests.TwoGifts, new IdeasQuestion(IdeasKind.Offcut, "C1", Seconds: 3));

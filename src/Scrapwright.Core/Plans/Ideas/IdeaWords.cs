@@ -10,6 +10,7 @@ public static class IdeaWords
 {
     private const double CubicMillimetresPerCubicInch = 25.4 * 25.4 * 25.4;
     private const int MostNamed = 8;
+    private const int MostTitles = 4;
 
     /// <summary>How many there are and how sure that is: <c>7, the most there can be</c>.</summary>
     public static string Number(Proposal proposal)
@@ -101,7 +102,7 @@ public static class IdeaWords
     public static string NotTried(IdeasAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        return answer.NotTried.IsEmpty ? "" : $"No time was left for {Count(answer.NotTried.Length, "idea")}: {Named(answer.NotTried, "; ")}. Ask again with more time.";
+        return answer.NotTried.IsEmpty ? "" : $"No time was left for {Count(answer.NotTried.Length, "idea")}: {Named(answer.NotTried, MostTitles, "; ")}. Ask again with more time.";
     }
 
     /// <summary>What there is nothing to be said about, in one sentence; empty when there is something.</summary>
@@ -131,10 +132,10 @@ public static class IdeaWords
 
     private static string More(long change) => change > 0 ? "more" : "less";
 
-    private static string Named(IEnumerable<string> all, string comma = ", ")
+    private static string Named(IEnumerable<string> all, int most = MostNamed, string comma = ", ")
     {
         var names = all.ToArray();
-        return $"{string.Join(comma, names.Take(MostNamed))}{(names.Length > MostNamed ? $" and {names.Length - MostNamed} more" : "")}";
+        return $"{string.Join(comma, names.Take(most))}{(names.Length > most ? $" and {names.Length - most} more" : "")}";
     }
 
     private static string Count(int count, string what) => $"{count} {what}{(count == 1 ? "" : "s")}";

@@ -36,6 +36,9 @@ internal sealed class StandInServer : HttpMessageHandler
 
     public IdeasQuestion? Asked { get; private set; }
 
+    /// <summary>Holds the answer to a question for ideas back; null for answering at once.</summary>
+    public TaskCompletionSource? Wait { get; set; }
+
     protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
         var path = request.RequestUri!.AbsolutePath;
@@ -58,7 +61,8 @@ internal sealed class StandInServer : HttpMessageHandler
             ("PUT", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => ChangeGift(new(Id(path), Read<Gift>(body))),
             ("PUT", ApiRoutes.Shop) => Json(Shop = Read<Shop>(body)),
             ("POST", ApiRoutes.PlanWhy) => Json(Answer),
-            ("POST", ApiRoutes.Ideas) => Answered(Read<IdeasQuestion>(body)),
+            ("POST", ApiRoutes.Ideas) => await AnswerAsync(Read<IdeasQuestion>(body)),
+            ("POST", ApiRoutes.IdeasEnd) => new HttpResponseMessage(HttpStatusCode.NoContent),
             ("DELETE", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => DeleteGift(Id(path)),
             ("POST", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) && path.EndsWith("/restore", StringComparison.Ordinal) => RestoreGift(Id(path)),
             _ => new HttpResponseMessage(HttpStatusCode.NotFound),
@@ -79,9 +83,10 @@ internal sealed class StandInServer : HttpMessageHandler
         return Json(row, HttpStatusCode.Created);
     }
 
-    private HttpResponseMessage Answered(IdeasQuestion question)
+    private async Task<HttpResponseMessage> AnswerAsync(IdeasQuestion question)
     {
         Asked = question;
+        await (Wait?.Task ?? Task.CompletedTask);
         return Json(Ideas);
     }
 

@@ -28,15 +28,27 @@ public sealed class IdeaBoard(Server server, Workshop workshop)
     /// <summary>Asks.</summary>
     public async Task AskAsync(IdeasQuestion question)
     {
-        (IsAsking, Problem, asked) = (true, null, (workshop.Pile, workshop.Gifts));
+        (IsAsking, IsEnding, Problem, asked) = (true, false, null, (workshop.Pile, workshop.Gifts));
         Changed?.Invoke();
         var answer = await server.PostAsync<IdeasAnswer>(ApiRoutes.Ideas, question);
         (IsAsking, Problem, Answer) = (false, answer.Problem, answer is Answer<IdeasAnswer>.Given given ? given.Value : null);
         Changed?.Invoke();
     }
 
-    /// <summary>Ends the question: it is answered with what is known.</summary>
-    public async Task EndAsync() => await server.PostAsync<bool>(ApiRoutes.IdeasEnd);
+    /// <summary>True once the question is being ended.</summary>
+    public bool IsEnding { get; private set; }
+
+    /// <summary>Ends the question: it is answered with what is known. Said again until it is: the question itself may still be on its way.</summary>
+    public async Task EndAsync()
+    {
+        IsEnding = true;
+        Changed?.Invoke();
+        while (IsAsking && server.IsReachable)
+        {
+            await server.PostAsync<bool>(ApiRoutes.IdeasEnd);
+            await Task.Delay(TimeSpan.FromSeconds(1));
+        }
+    }
 
     /// <summary>Puts gifts on the list, each with a label that is still free.</summary>
     /// <returns>The labels of those added, and what went wrong; null when nothing did.</returns>

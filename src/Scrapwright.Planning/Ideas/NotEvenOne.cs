@@ -5,7 +5,7 @@ using Scrapwright.Planning.Search;
 
 namespace Scrapwright.Planning.Ideas;
 
-/// <summary>Whether the whole pile gives none of some gifts, not even one of them alone.</summary>
+/// <summary>Whether the whole pile gives none of some gifts, not even one of them.</summary>
 internal static class NotEvenOne
 {
     /// <summary>True when that is proven; false when one can be made, or when the time was up.</summary>
@@ -13,12 +13,8 @@ internal static class NotEvenOne
     {
         var problem = ProblemMaker.Make(request);
         var options = new SegmentOptions(problem);
-        var search = new OtherwiseSearch(limits, cancellationToken);
-        return problem.Gifts.All(gift =>
-        {
-            var model = new PlanModel(problem, options, Scope.Of(problem, Placement.Done(problem), [gift.Index], Enumerable.Range(0, problem.Offcuts.Length)));
-            model.RequireMade(gift.Index);
-            return search.IsPossible(model, p => PlanBuilder.FindUnorderable(problem, p)) is false;
-        });
+        var model = new PlanModel(problem, options, Scope.All(problem));
+        model.RequireOneMade();
+        return new OtherwiseSearch(limits, cancellationToken).IsPossible(model, p => PlanBuilder.FindUnorderable(problem, p)) is false;
     }
 }

@@ -43,7 +43,7 @@ internal static class OffcutTargets
         var index = problem.Offcuts.Index().First(o => o.Item.Label == offcut).Index;
         foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel && problem.StillNeeded(gift, p) > 0))
         {
-            var fits = problem.Panels.Any(p => p.GiftIndex == gift.Index && p.Part.Key == part.Key && p.Done is null && options.ForPanel(p.Index).Any(IsOfOffcut));
+            var fits = problem.Panels.Any(p => p.IsFor(gift.Index, part.Key) && p.Done is null && options.ForPanel(p.Index).Any(IsOfOffcut));
             yield return (new(problem.Request, gift, part.Key, null, part.Title, added), fits);
         }
 

@@ -31,9 +31,9 @@ internal sealed class OffcutTrial
         options = new SegmentOptions(problem);
         offcut = problem.Offcuts.Index().First(o => o.Item.Label == label).Index;
         serves = isServing ? target : null;
-        var users = former is null ? [] : former.GlueUps.Where(g => g.Strips.Any(s => s.Offcut == label)).Select(g => g.Gift).Concat(former.Boards.Where(b => b.Offcut == label).Select(b => b.Gift)).ToHashSet();
-        free = [.. problem.Gifts.Where(g => users.Contains(g.Gift.Label) || g.Gift.Label == target.Gift.Gift.Label).Select(g => g.Index)];
+        var users = former is null ? [] : former.GlueUps.Where(g => g.Strips.Any(s => s.Offcut == label)).SelectMany(g => g.ForGifts()).Concat(former.Boards.Where(b => b.Offcut == label).Select(b => b.Gift)).ToHashSet();
         var now = former is null ? Placement.Done(problem) : FormerPlacement.AsItWas(problem, options);
+        free = [.. now.WithPartners(problem, problem.Gifts.Where(g => users.Contains(g.Gift.Label) || g.Gift.Label == target.Gift.Gift.Label).Select(g => g.Index))];
         start = FirstPlacement.Complete(problem, options, now);
         if (!Serves(start))
         {
@@ -103,7 +103,7 @@ internal sealed class OffcutTrial
         && (serves is null || (placement.Made[GiftOf(serves)] && placement.Segments.Any(s => problem.Patterns[s.Pattern].OffcutIndex == offcut && IsForPart(s, serves))));
 
     private bool IsForPart(Segment segment, OffcutTarget target) => segment.Panel >= 0
-        ? problem.Panels[segment.Panel].GiftIndex == GiftOf(target) && problem.Panels[segment.Panel].Part.Key == target.Part
+        ? target.Part is { } part && problem.Panels[segment.Panel].IsFor(GiftOf(target), part)
         : target.Part is null && segment.Solid == RunOf(target);
 
     private int GiftOf(OffcutTarget target) => problem.Gifts.First(g => g.Gift.Label == target.Gift.Gift.Label).Index;

@@ -41,8 +41,8 @@ internal sealed class ProposalSearch(IdeaBase start, IdeaBudget budget)
             var made = Made(gifts, plan);
             var reached = (int)Math.Min(want, (plan.Levels[0].Bound - start.PlannedWorth(request)) / WeightOf(request, gifts[0]));
 
-            // What many are no more than so many of, all are no more than either.
-            atMost = reached < want ? Math.Min(atMost ?? reached, reached) : atMost;
+            // What many are no more than so many of, all are no more than either; unless two that share a glue-up pass a machine that one is too short for.
+            atMost = reached < want && (start.Workshop.Shop.WorksSmallPiecesByHand || want == MostOfOne) ? Math.Min(atMost ?? reached, reached) : atMost;
             if (made.Length > (best?.Proposal.Count ?? 0))
             {
                 best = new FoundProposal(variant, start.Propose(variant.Title, made, plan), plan);
@@ -57,7 +57,7 @@ internal sealed class ProposalSearch(IdeaBase start, IdeaBudget budget)
         }
 
         return best is null
-            ? (null, atMost == 0 || NotEvenOne.IsProven((start with { Planned = [] }).With(Copies(variant, 1)), limits, budget.Token))
+            ? (null, atMost == 0 || NotEvenOne.IsProven((start with { Planned = [] }).With(Copies(variant, 2)), limits, budget.Token))
             : (best with { Proposal = best.Proposal with { AtMost = atMost } }, false);
     }
 

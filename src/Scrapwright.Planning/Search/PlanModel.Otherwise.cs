@@ -18,6 +18,9 @@ internal sealed partial class PlanModel
         }
     }
 
+    /// <summary>At least one gift is made.</summary>
+    internal void RequireOneMade() => model.AddBoolOr(scope.Gifts.Select(Made));
+
     /// <summary>Nothing is taken from an offcut.</summary>
     internal void RequireUntouched(int offcut)
     {

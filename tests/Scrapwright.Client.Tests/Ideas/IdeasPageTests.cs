@@ -114,6 +114,24 @@ public sealed class IdeasPageTests : ScreenContext
     }
 
     [Fact]
+    public async Task A_question_is_ended_again_and_again_until_it_is_answered()
+    {
+        var page = Open();
+        Far.Wait = new TaskCompletionSource();
+        Far.Ideas = new IdeasAnswer { Question = new(IdeasKind.Gifts), NotTried = ["a stand"] };
+        page.Find("form").Submit();
+
+        page.WaitForElement("form button[type=button]").Click();
+        for (var i = 0; i < 200 && Ends() < 2; i++) await Task.Delay(100, Xunit.TestContext.Current.CancellationToken);
+
+        Assert.Equal(2, Ends());
+        Far.Wait.SetResult();
+        page.WaitForAssertion(() => Assert.Contains("No time was left for 1 idea: a stand.", page.Find(".doubt").TextContent));
+
+        int Ends() => Far.Requests.ToArray().Count(r => r == $"POST {ApiRoutes.IdeasEnd}");
+    }
+
+    [Fact]
     public void Without_the_server_it_says_so()
     {
         var page = Open();

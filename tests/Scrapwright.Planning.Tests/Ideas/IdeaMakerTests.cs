@@ -9,7 +9,7 @@ namespace Scrapwright.Planning.Tests.Ideas;
 
 public sealed class IdeaMakerTests
 {
-    private static readonly IdeasQuestion Gifts = new(IdeasKind.Gifts, Seconds: 2);
+    private static readonly IdeasQuestion Gifts = new(IdeasKind.Gifts, Seconds: 1);
 
     [Fact]
     public async Task Every_proposal_has_an_audited_plan_that_makes_all_of_it()
@@ -122,7 +122,7 @@ public sealed class IdeaMakerTests
         var plan = await Requests.PlanOf(Requests.TwoGifts);
         var strip = plan.GlueUps[0].Strips[0];
 
-        var answer = await IdeaMaker.AnswerAsync(Requests.TwoGifts, plan, new IdeasQuestion(IdeasKind.Offcut, strip.Offcut, Seconds: 3), Requests.Quick, null, TestContext.Current.CancellationToken);
+        var answer = await IdeaMaker.AnswerAsync(Requests.TwoGifts, plan, new IdeasQuestion(IdeasKind.Offcut, strip.Offcut, Seconds: 0.5), Requests.Quick, null, TestContext.Current.CancellationToken);
 
         var use = answer.Uses.Single(u => u.New is null && u.Gift == plan.GlueUps[0].Gift && !u.IsSolid);
         var without = await Requests.PlanOf(Requests.TwoGifts with { Pile = [.. Requests.TwoGifts.Pile.Where(o => o.Label != strip.Offcut)] });
@@ -133,7 +133,7 @@ public sealed class IdeaMakerTests
     [Fact]
     public async Task A_board_serves_as_solid_parts_too()
     {
-        var answer = await AskAsync(Requests.TwoGifts, new IdeasQuestion(IdeasKind.Offcut, "C1", Seconds: 3));
+        var answer = await AskAsync(Requests.TwoGifts, new IdeasQuestion(IdeasKind.Offcut, "C1", Seconds: 0.5));
 
         Assert.Contains(answer.Uses, u => u is { Gift: "stand", IsSolid: true, New: null });
     }

@@ -42,7 +42,7 @@ public sealed class LargestNumberTests
                     Assert.Empty(PlanAudit.Check(found.Plan));
                 }
             },
-            iter: 15,
+            iter: 10,
             threads: 1);
 
     private static int Most(PlanRequest request)

@@ -31,7 +31,7 @@ public static class IdeaWords
     {
         ArgumentNullException.ThrowIfNull(proposal);
         ArgumentNullException.ThrowIfNull(shop);
-        return $"{Wood(proposal.WoodUsed, shop.Unit)} of wood, {Wood((long)proposal.InGifts.CubicMillimetres, shop.Unit)} of it in the gifts; {Count(proposal.ClampLoads, "clamp load")}.";
+        return $"{Wood(proposal.WoodUsed, shop.Unit)} of wood, {Wood((long)proposal.InGifts.CubicMillimetres, shop.Unit)} of it in the gifts; {Count(Math.Abs(proposal.ClampLoads), "clamp load")}{(proposal.ClampLoads < 0 ? " fewer than now" : "")}.";
     }
 
     /// <summary>The offcuts that are gone after it, in one sentence.</summary>
@@ -64,7 +64,7 @@ public static class IdeaWords
             .. d.Gained.IsEmpty ? [] : new[] { $"{Named(d.Gained)} can only be made with it" },
             .. d.Lost.IsEmpty ? [] : new[] { $"{Named(d.Lost)} could not be made then" },
             .. d.Looks == 0 ? [] : new[] { $"{Count((int)Math.Abs(d.Looks), "point")} of looks {More(d.Looks)}" },
-            .. d.Wood == 0 ? [] : new[] { $"{Wood(Math.Abs(d.Wood), shop.Unit)} of wood {More(d.Wood)}" },
+            .. Wood(Math.Abs(d.Wood), shop.Unit) is var wood && wood == Wood(0, shop.Unit) ? [] : new[] { $"{wood} of wood {More(d.Wood)}" },
             .. d.ClampLoads == 0 ? [] : new[] { $"{Count((int)Math.Abs(d.ClampLoads), "clamp load")} {(d.ClampLoads > 0 ? "more" : "fewer")}" },
         ];
         var against = changes.Length == 0 ? "As good as leaving it alone" : $"Against leaving it alone: {string.Join(", ", changes)}";

@@ -28,10 +28,10 @@ public sealed record Proposal
     /// <summary>Wood that ends in them; parts count as the box they fill.</summary>
     public Volume InGifts { get; init; }
 
-    /// <summary>Rough volume cut out of the pile for them. [mm³], each cut rounded up</summary>
+    /// <summary>Rough volume cut out of the pile for them. [mm³], each cut rounded up; what is on the list may be planned more thriftily beside them</summary>
     public long WoodUsed { get; init; }
 
-    /// <summary>Glue-ups they take, each a load of clamps.</summary>
+    /// <summary>Glue-ups they take, each a load of clamps; below zero when those on the list are planned with fewer beside them.</summary>
     public int ClampLoads { get; init; }
 
     /// <summary>Labels of the single offcuts of which nothing goes back to the pile.</summary>

@@ -27,6 +27,7 @@ public sealed class IdeaWordsTests
 
         Assert.Equal("10.0 in³ of wood, 4.0 in³ of it in the gifts; 1 clamp load.", IdeaWords.Takes(proposal, Shop));
         Assert.Equal("164 cm³ of wood, 66 cm³ of it in the gifts; 1 clamp load.", IdeaWords.Takes(proposal, Shop with { Unit = LengthUnit.Millimetre }));
+        Assert.EndsWith("; 2 clamp loads fewer than now.", IdeaWords.Takes(proposal with { ClampLoads = -2 }, Shop));
         Assert.Equal("2 offcuts used up: W1, M2.", IdeaWords.UsedUp(proposal));
     }
 
@@ -38,6 +39,9 @@ public sealed class IdeaWordsTests
         Assert.Equal("pond: strips of the square", IdeaWords.Name(use));
         Assert.Equal("Against leaving it alone: pond can only be made with it, 1 point of looks less, 1.0 in³ of wood more, 2 clamp loads more. 25 % of it ends in gifts.", IdeaWords.Say(use, Shop));
         Assert.StartsWith("As good as leaving it alone.", IdeaWords.Say(use with { Difference = new([], [], 0, 0, 0) }, Shop));
+
+        // Less than is shown is no difference.
+        Assert.StartsWith("As good as leaving it alone.", IdeaWords.Say(use with { Difference = new([], [], 0, -700, 0) }, Shop));
     }
 
     [Fact]

@@ -59,6 +59,11 @@ internal static class CommandLine
             .WithDescription("Say why a plan is as it is, by planning once more with one thing otherwise: a gift that is not made, an offcut, resawing, the number of glue-ups.")
             .WithExample("why", "out/plan.json", "\"Open day\"")
             .WithExample("why", "out/plan.json", "Potting", "--offcut", "C7");
+        config.AddCommand<IdeasCommand>("ideas")
+            .WithDescription("Say what else the pile gives beside the gifts on the list, where one offcut serves best, or what is worth buying. Ctrl+C ends the search and keeps the ideas so far.")
+            .WithExample("ideas", "shed")
+            .WithExample("ideas", "shed", "--offcut", "W3")
+            .WithExample("ideas", "shed", "--buy", "--seconds", "60");
         config.AddCommand<SheetsCommand>("sheets")
             .WithDescription("Print the bench sheets of a plan again, on either paper.")
             .WithExample("sheets", "out/plan.json", "--out", "sheets.pdf", "--paper", "letter");

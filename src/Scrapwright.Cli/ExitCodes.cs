@@ -2,6 +2,7 @@ using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Ideas;
 using Scrapwright.Files;
 
 namespace Scrapwright.Cli;
@@ -26,6 +27,12 @@ internal static class ExitCodes
         PlanOutcome.Planned { Plan.Unmade.IsEmpty: true } => Done,
         PlanOutcome.Planned or PlanOutcome.Impossible or PlanOutcome.Cancelled => NotAll,
         _ => throw new ArgumentOutOfRangeException(nameof(outcome), outcome, "An outcome of another kind."),
+    };
+
+    internal static int Of(IdeasAnswer answer) => answer switch
+    {
+        { Question.Kind: IdeasKind.Purchase, Unmade.IsEmpty: true, NotTried.IsEmpty: true } => Done,
+        _ => answer.Proposals.IsEmpty && answer.Uses.IsEmpty && answer.Purchases.All(p => p.Unlocks.IsEmpty) ? NotAll : Done,
     };
 
     internal static int Of(IReadOnlyCollection<AuditFinding> findings) => findings.Count == 0 ? Done : NotAll;

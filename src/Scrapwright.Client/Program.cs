@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components.Web;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using Scrapwright.Client;
 using Scrapwright.Client.Browser;
+using Scrapwright.Client.Ideas;
 using Scrapwright.Client.Shell;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
@@ -16,4 +17,5 @@ builder.Services.AddScoped<Drafts>();
 builder.Services.AddScoped<Undoing>();
 builder.Services.AddScoped<Announcer>();
 builder.Services.AddScoped<KeptChoices>();
+builder.Services.AddScoped<IdeaBoard>();
 await builder.Build().RunAsync();

@@ -88,7 +88,9 @@ public static class Planner
         _ => "Strips as before",
     };
 
-    private static Plan Audited(Plan plan)
+    /// <summary>The plan itself once the audit has found nothing.</summary>
+    /// <exception cref="InvalidOperationException">The audit rejected it.</exception>
+    internal static Plan Audited(Plan plan)
     {
         var findings = PlanAudit.Check(plan);
         return findings.IsEmpty

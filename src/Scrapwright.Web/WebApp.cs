@@ -89,6 +89,7 @@ public static class WebApp
         app.MapPaper();
         app.MapChoices();
         app.MapWhy();
+        app.MapIdeas();
     }
 
     private static void Announce(WebApplication app, WorkshopStore store)

@@ -11,6 +11,7 @@ public sealed class CommandLineTests
     [InlineData("check")]
     [InlineData("plan")]
     [InlineData("audit")]
+    [InlineData("ideas")]
     [InlineData("sheets")]
     [InlineData("entry")]
     [InlineData("wood")]

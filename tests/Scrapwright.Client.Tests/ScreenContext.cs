@@ -1,6 +1,7 @@
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using Scrapwright.Client.Browser;
+using Scrapwright.Client.Ideas;
 using Scrapwright.Client.Shell;
 
 namespace Scrapwright.Client.Tests;
@@ -21,6 +22,7 @@ public abstract class ScreenContext : BunitContext
         Services.AddSingleton<Undoing>();
         Services.AddSingleton<Announcer>();
         Services.AddSingleton<KeptChoices>();
+        Services.AddSingleton<IdeaBoard>();
     }
 
     /// <summary>The far end of the wire.</summary>

@@ -7,6 +7,7 @@ using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Plans.Choices;
+using Scrapwright.Core.Plans.Ideas;
 using Scrapwright.Core.Plans.Why;
 using Scrapwright.Core.Shops;
 
@@ -39,6 +40,14 @@ internal sealed class StandInServer : HttpMessageHandler
     /// <summary>What any question about a plan is answered with.</summary>
     public WhyAnswer? Answer { get; set; }
 
+    /// <summary>What any question for ideas is answered with, and the latest one that was asked.</summary>
+    public IdeasAnswer? Ideas { get; set; }
+
+    public IdeasQuestion? Asked { get; private set; }
+
+    /// <summary>Holds the answer to a question for ideas back; null for answering at once.</summary>
+    public TaskCompletionSource? Wait { get; set; }
+
     protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
         var path = request.RequestUri!.AbsolutePath;
@@ -64,6 +73,8 @@ internal sealed class StandInServer : HttpMessageHandler
             ("PUT", ApiRoutes.Choices) => Json(Choices = Read<MakerChoices>(body)),
             ("POST", ApiRoutes.PlanOrder) => KeepOrder(Read<StripsInOrder>(body)),
             ("POST", ApiRoutes.PlanWhy) => Json(Answer),
+            ("POST", ApiRoutes.Ideas) => await AnswerAsync(Read<IdeasQuestion>(body)),
+            ("POST", ApiRoutes.IdeasEnd) => new HttpResponseMessage(HttpStatusCode.NoContent),
             ("DELETE", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => DeleteGift(Id(path)),
             ("POST", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) && path.EndsWith("/restore", StringComparison.Ordinal) => RestoreGift(Id(path)),
             _ => new HttpResponseMessage(HttpStatusCode.NotFound),
@@ -88,6 +99,13 @@ internal sealed class StandInServer : HttpMessageHandler
         var row = new OffcutRow(++lastId, entry.Offcut.Label.Length > 0 ? entry.Offcut : entry.Offcut with { Label = $"X{lastId}" }, entry.Unit);
         Offcuts.Add(row);
         return Json(row, HttpStatusCode.Created);
+    }
+
+    private async Task<HttpResponseMessage> AnswerAsync(IdeasQuestion question)
+    {
+        Asked = question;
+        await (Wait?.Task ?? Task.CompletedTask);
+        return Json(Ideas);
     }
 
     private HttpResponseMessage AddGift(Gift gift)

@@ -81,6 +81,15 @@ public static class ApiRoutes
     /// <summary>POST a <see cref="Core.Plans.Why.WhyQuestion"/>: 200 with the <see cref="Core.Plans.Why.WhyAnswer"/> about the latest plan, 400 when the plan has no such gift, part or offcut, 404 when there is no plan.</summary>
     public const string PlanWhy = "/api/plan/why";
 
+    /// <summary>
+    /// POST a <see cref="Core.Plans.Ideas.IdeasQuestion"/>: 200 with the <see cref="Core.Plans.Ideas.IdeasAnswer"/> about the workshop as it is, 400 when it has no such offcut or an empty pile.
+    /// It takes as long as the question says.
+    /// </summary>
+    public const string Ideas = "/api/ideas";
+
+    /// <summary>POST without a body: 204; every question for ideas that is being answered is answered at once with what is known.</summary>
+    public const string IdeasEnd = "/api/ideas/end";
+
     /// <summary>GET: the <see cref="Core.Plans.Choices.MakerChoices"/>. PUT them: 200 with them as kept; the latest plan stays up to date when it keeps to them.</summary>
     public const string Choices = "/api/choices";
 

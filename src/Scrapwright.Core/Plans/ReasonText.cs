@@ -19,16 +19,7 @@ public static class ReasonText
         string Text(Length length, Rounding rounding) => LengthFormatter.Format(length, style with { Rounding = rounding, Approximate = false }).Replace(' ', blank);
         string Least(Length length) => Text(length, Rounding.Up);
         string Sizes(Length width, Length length, Length thickness) => $"≥{blank}{Least(width)} wide, ≥{blank}{Least(length)} long, ≥{blank}{Least(thickness)} thick";
-        string Pinned(Reason.Pinned p) => p.Fault switch
-        {
-            PinFault.NotInPile => "is not in the pile",
-            PinFault.KeptForLater => "is kept for later",
-            PinFault.TooShort => $"is too short: {Text(p.Has, Rounding.Down)}, needed {Least(p.Needed)}",
-            PinFault.TooNarrow => $"is too narrow: {Text(p.Has, Rounding.Down)} once its edges are straight, needed {Least(p.Needed)}",
-            PinFault.TooThin => $"is too thin: {Text(p.Has, Rounding.Down)} once milled, needed {Least(p.Needed)}",
-            PinFault.NoWayFound => "no way was found beside the other strips and gifts",
-            _ => throw new ArgumentOutOfRangeException(nameof(reason), p.Fault, "A fault of a pin."),
-        };
+        string Pinned(Reason.Pinned p) => Of(p, style, blank);
         return reason switch
         {
             Reason.MissingStrips s =>
@@ -41,6 +32,28 @@ public static class ReasonText
             Reason.Pinned p => $"{p.Offcut} is pinned to it ({Part(p.Part)}) but {Pinned(p)}: unpin it, or pin another",
             Reason.OutOfTime => "the search ended before it could tell, as the wood left over would do for this gift alone: give it more seconds",
             _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "A reason."),
+        };
+    }
+
+    /// <summary>What is wrong with an offcut for a part, after its label: <c>is too thin: 1/4 in once milled, needed 7/16 in</c>.</summary>
+    /// <param name="pinned">The reason.</param>
+    /// <param name="style">How lengths are shown; rounded away from each other.</param>
+    /// <param name="blank">What stands within a size.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A fault of another kind.</exception>
+    public static string Of(Reason.Pinned pinned, LengthStyle style, char blank = ' ')
+    {
+        ArgumentNullException.ThrowIfNull(pinned);
+        ArgumentNullException.ThrowIfNull(style);
+        string Text(Length length, Rounding rounding) => LengthFormatter.Format(length, style with { Rounding = rounding, Approximate = false }).Replace(' ', blank);
+        return pinned.Fault switch
+        {
+            PinFault.NotInPile => "is not in the pile",
+            PinFault.KeptForLater => "is kept for later",
+            PinFault.TooShort => $"is too short: {Text(pinned.Has, Rounding.Down)}, needed {Text(pinned.Needed, Rounding.Up)}",
+            PinFault.TooNarrow => $"is too narrow: {Text(pinned.Has, Rounding.Down)} once its edges are straight, needed {Text(pinned.Needed, Rounding.Up)}",
+            PinFault.TooThin => $"is too thin: {Text(pinned.Has, Rounding.Down)} once milled, needed {Text(pinned.Needed, Rounding.Up)}",
+            PinFault.NoWayFound => "no way was found beside the other strips and gifts",
+            _ => throw new ArgumentOutOfRangeException(nameof(pinned), pinned.Fault, "A fault of a pin."),
         };
     }
 

@@ -61,6 +61,19 @@ internal sealed class ColumnMaster : IDisposable
     /// <summary>Solves; null when there is no solution yet.</summary>
     internal double? Solve() => solver.Solve() == Solver.ResultStatus.OPTIMAL ? solver.Objective().Value() : null;
 
+    /// <summary>The most that can be made by weight, fractions of a gift counted, whatever wood it takes; null when the solver gives none. Wood is no longer the objective after it.</summary>
+    internal double? MostWorth()
+    {
+        solver.Objective().Clear();
+        for (var group = 0; group < made.Length; group++)
+        {
+            solver.Objective().SetCoefficient(made[group], groups.Groups[group].Weight);
+        }
+
+        solver.Objective().SetMaximization();
+        return Solve();
+    }
+
     /// <summary>What a mark of length is worth at each place, never negative.</summary>
     internal double[] Prices()
     {

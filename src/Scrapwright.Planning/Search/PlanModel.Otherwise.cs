@@ -18,6 +18,32 @@ internal sealed partial class PlanModel
         }
     }
 
+    /// <summary>At least one gift is made.</summary>
+    internal void RequireOneMade() => model.AddBoolOr(scope.Gifts.Select(Made));
+
+    /// <summary>Nothing is taken from an offcut.</summary>
+    internal void RequireUntouched(int offcut)
+    {
+        foreach (var segment in segments.Where(s => problem.Patterns[s.Segment.Pattern].OffcutIndex == offcut))
+        {
+            model.Add(segment.Count == 0);
+        }
+    }
+
+    /// <summary>A gift is made, and a panel part of it or one of its runs of solid parts takes wood of an offcut. False when it could not.</summary>
+    /// <param name="gift">Place of the gift.</param>
+    /// <param name="part">Key of the panel part; null for a run.</param>
+    /// <param name="run">Place of the run; ignored for a panel part.</param>
+    /// <param name="offcut">Place of the offcut.</param>
+    internal bool RequireFrom(int gift, string? part, int run, int offcut)
+    {
+        RequireMade(gift);
+        var all = part is null ? bySolid[run] : PanelsOf(gift, part).SelectMany(p => byPanel[p.Index]);
+        var counts = all.Where(s => problem.Patterns[s.Segment.Pattern].OffcutIndex == offcut).Select(s => s.Count).ToList();
+        model.Add(LinearExpr.Sum(counts) >= 1);
+        return counts.Count > 0;
+    }
+
     /// <summary>At least one glue-up of a part is resawn, or none is. False when it cannot be asked for: no glue-up of the part could be.</summary>
     internal bool RequireResawn(int gift, string part, bool isResawn)
     {

@@ -35,7 +35,7 @@ public static class BookWords
         ArgumentNullException.ThrowIfNull(glueUp);
         var letters = Sisters.LettersOf(glueUp.Strips);
         var pairs = glueUp.Strips.Zip(letters).Where(s => s.Second.Length > 0).GroupBy(s => s.Second, s => s.First).OrderBy(g => g.Key, StringComparer.Ordinal)
-            .Select(pair => $"{pair.Key} {string.Join(" and ", pair.OrderBy(s => s.TurnedOver).Select(s => s.Piece + (s.TurnedOver ? " turned over" : "")))}").ToArray();
-        return pairs.Length == 0 ? "" : $"Open like a book, both sawn faces up, marked ends together: {string.Join("; ", pairs)}.";
+            .Select(pair => $"{pair.Key} {string.Join(" + ", pair.OrderBy(s => s.TurnedOver).Select(s => s.Piece))}").ToArray();
+        return pairs.Length == 0 ? "" : $"Open like a book, both sawn faces up, marked ends together: {string.Join(", ", pairs)}. Turn over the second{(pairs.Length > 1 ? " of each" : "")}.";
     }
 }

@@ -7,6 +7,7 @@ using Scrapwright.Core.Measures;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Plans.Why;
+using Scrapwright.Core.Sheets;
 using Scrapwright.Core.Wood;
 
 namespace Scrapwright.Client.Plans;
@@ -105,10 +106,15 @@ public sealed class PlanReader
             ? parameter.Title.ToLowerInvariant()
             : option;
 
-    /// <summary>The text of an assembly step with its sizes filled in; empty for a milling step.</summary>
+    /// <summary>The text of an assembly step with its sizes filled in; of a milling step what to mind so that sisters lie opposite each other, mostly nothing.</summary>
     public string TextOf(Step step, Func<Length, string> text)
     {
-        if (step.AssemblyIndex < 0 || ProductOf(step.Gift) is not { } product || step.AssemblyIndex >= product.Assembly.Length)
+        if (step.AssemblyIndex < 0)
+        {
+            return BookWords.Of(Plan, step);
+        }
+
+        if (ProductOf(step.Gift) is not { } product || step.AssemblyIndex >= product.Assembly.Length)
         {
             return "";
         }

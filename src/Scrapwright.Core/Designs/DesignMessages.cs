@@ -6,6 +6,9 @@ public static class DesignMessages
     /// <summary>Expected: no second value.</summary>
     public const string OptionOnce = "each option once";
 
+    /// <summary>Expected: heart sides as they come.</summary>
+    public const string HeartsOfSisters = "any, since one of two book-matched sisters is turned over";
+
     /// <summary>Expected: a gift that can be held.</summary>
     public const string GiftWithSquares = "the label of a gift that makes a set of squares";
 

@@ -24,7 +24,7 @@ internal static class PanelLook
 
     internal static readonly ImmutableArray<DesignParameter> Parameters =
     [
-        new(Pattern, "Pattern", ParameterKind.Choice, "contrast", "How the strips follow each other.", ["contrast", "alternating", "mirrored", "graduated", "accent", "free"]),
+        new(Pattern, "Pattern", ParameterKind.Choice, "contrast", "How the strips follow each other.", ["contrast", "alternating", "mirrored", "book-matched", "graduated", "accent", "free"]),
         new(Strips, "Fewest strips", ParameterKind.Count, "3", "At least so many strips in each glue-up.", [], "2", "12"),
         new(LeastContrast, "Least contrast", ParameterKind.Count, "", "Least colour difference of neighbours, ΔE; empty for the shop's.", [], "0", "50"),
         new(Hearts, "Heart sides", ParameterKind.Choice, "any", "Which way the rings of neighbouring strips bow.", ["any", "alternating", "alike"]),
@@ -36,12 +36,14 @@ internal static class PanelLook
         var pattern = options.ReadChoice(Pattern) switch
         {
             "mirrored" => StripPattern.Mirrored,
+            "book-matched" => StripPattern.BookMatched,
             "graduated" => StripPattern.Graduated,
             "alternating" => StripPattern.Alternating,
             "accent" => StripPattern.Accent,
             "free" => StripPattern.Free,
             _ => StripPattern.Contrast,
         };
+        options.Require(pattern != StripPattern.BookMatched || options.ReadChoice(Hearts) == "any", Hearts, DesignMessages.HeartsOfSisters);
         return new PanelWish(pattern, options.ReadSpecies(speciesKey), options.ReadCount(Strips), MostStrips)
         {
             LeastContrast = options.ReadText(LeastContrast).Length > 0 ? options.ReadCount(LeastContrast) : null,

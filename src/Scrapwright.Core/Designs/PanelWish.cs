@@ -39,7 +39,7 @@ public sealed record PanelWish(StripPattern Pattern, ImmutableArray<string> Spec
 
     /// <summary>
     /// Whether strips of two woods may lie side by side: in a striped panel they differ at least by the asked contrast. From light to dark any two different
-    /// woods may; around an accent strips of one wood may too.
+    /// woods may; around an accent strips of one wood may too. Of sisters see <see cref="SistersMayTouch"/>.
     /// </summary>
     /// <param name="one">One wood.</param>
     /// <param name="other">The other.</param>
@@ -55,4 +55,9 @@ public sealed record PanelWish(StripPattern Pattern, ImmutableArray<string> Spec
             _ => one.Key != other.Key && ColourDifference.Ciede2000(one.Colour, other.Colour) >= ContrastIn(shop),
         };
     }
+
+    /// <summary>Whether two sisters may lie side by side though they are of one wood: in the middle of a book-matched panel, where their joint is what one wants to see.</summary>
+    /// <param name="lower">Place of the lower one, 0 to strips − 2.</param>
+    /// <param name="strips">How many strips the panel has.</param>
+    public bool SistersMayTouch(int lower, int strips) => Pattern == StripPattern.BookMatched && lower == (strips / 2) - 1 && strips % 2 == 0;
 }

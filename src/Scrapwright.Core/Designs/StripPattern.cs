@@ -9,6 +9,12 @@ public enum StripPattern
     /// <summary>The same species from the middle outwards on both sides.</summary>
     Mirrored,
 
+    /// <summary>
+    /// Every strip has its sister at the same place on the other side of the middle: the layer beside it in the stick both were sawn from, opened like a book.
+    /// In the middle lies a pair of sisters or one single strip.
+    /// </summary>
+    BookMatched,
+
     /// <summary>From light to dark.</summary>
     Graduated,
 

@@ -6,7 +6,7 @@ public enum LevelKind
     /// <summary>Gifts made, a gift of a higher priority outweighing all of lower ones together. Larger is better. Unit: weighted gifts.</summary>
     GiftsMade,
 
-    /// <summary>Pairs of gifts in one circle that differ, wished species present less others beside them, parts wished mirrored, alternating or with an accent whose panels all are. Larger is better. Unit: points.</summary>
+    /// <summary>Pairs of gifts in one circle that differ, wished species present less others beside them, parts wished mirrored, book-matched, alternating or with an accent whose panels all are. Larger is better. Unit: points.</summary>
     Looks,
 
     /// <summary>Rough volume cut out of the pile. Smaller is better. Unit: cubic millimetres, each cut rounded up.</summary>

@@ -26,7 +26,7 @@ internal sealed class LooksScore(
             points += product.Parts.Sum(part => Wishes(gift.Label, product, part) + PiecesThatDiffer(gift.Label, part));
             points += product.Parts.Count(part => part.Wish is { } wish && StripPatterns.IsEarned(wish.Pattern)
                 && glueUps.Where(g => g.IsFor(gift.Label, part.Key))
-                    .All(g => StripPatterns.IsMet(wish.Pattern, g.Strips.Select(s => (SpeciesOfOffcut(s.Offcut), s.Width)), part.Width)));
+                    .All(g => StripPatterns.IsMet(wish.Pattern, g.Strips.Select(s => (SpeciesOfOffcut(s.Offcut), s.Width)), part.Width, Sisters.PlacesOf(g.Strips))));
         }
 
         return points;

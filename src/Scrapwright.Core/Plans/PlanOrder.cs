@@ -39,7 +39,14 @@ public static class PlanOrder
             Steps = steps,
             Leftovers = LeftoversInOrder(plan, pieces),
         };
-        return ordered with { Ledger = WoodLedger.Of(ordered) };
+        return ordered with { Ledger = WoodLedger.Of(ordered), Levels = [.. plan.Levels.Select(l => l.Kind == LevelKind.Looks ? WithLooks(l, ordered) : l)] };
+    }
+
+    /// <summary>Whether strips are book-matched depends on their order.</summary>
+    private static Level WithLooks(Level looks, Plan ordered)
+    {
+        var value = PlanScores.Of(ordered).Looks;
+        return looks with { Value = value, Bound = Math.Max(looks.Bound, value) };
     }
 
     /// <summary>By the offcut at the lower edge, then as they come up.</summary>

@@ -8,7 +8,7 @@ namespace Scrapwright.Core.Plans;
 
 /// <summary>How good a plan is on each level of the objective.</summary>
 /// <param name="GiftsMade">Sum of the made gifts' priority weights.</param>
-/// <param name="Looks">Points for variety inside circles, wished species and mirrored panels.</param>
+/// <param name="Looks">Points for variety inside circles, wished species and patterns that are made.</param>
 /// <param name="WoodUsed">Rough volume cut out of the pile. [mm³], each cut rounded up</param>
 /// <param name="ClampLoads">Number of glue-ups.</param>
 public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long ClampLoads)

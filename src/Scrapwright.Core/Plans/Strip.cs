@@ -16,4 +16,13 @@ public sealed record Strip(string Piece, string Offcut, Length RoughWidth, Lengt
 
     /// <summary>Whether its heart side lies up; null when it may lie as it comes.</summary>
     public bool? HeartUp { get; init; }
+
+    /// <summary>
+    /// Piece of its sister in the glue-up: the layer that lay beside it in the stick both were sawn from, cut from the same stretch. Empty for none. Sisters name each other;
+    /// named only where the gift wishes book-matched strips.
+    /// </summary>
+    public string Sister { get; init; } = "";
+
+    /// <summary>Whether it is turned over about its long edge, marked end staying where it is: one of two sisters is, so that both faces of the saw cut between them lie up.</summary>
+    public bool TurnedOver { get; init; }
 }

@@ -12,6 +12,7 @@ internal static class GlueUpBlocks
     internal static IEnumerable<Block> Of(PlanFacts facts, GlueUp glueUp, double width)
     {
         yield return Block.Of(GlueUpDrawing.Draw(glueUp, facts, DrawingLook.Hatched, width, 90), "", 2) with { WithNext = true };
+        if (BookWords.Of(glueUp) is { Length: > 0 } book) yield return Block.Paragraph(book, width, 10, true);
         yield return Facts(facts, glueUp, width);
         var advice = GlueUpAdvice.For(facts.Index, glueUp);
         if (!advice.Cautions.IsEmpty) yield return Block.Caution(advice.Cautions, width, 8.5) with { WithNext = true };

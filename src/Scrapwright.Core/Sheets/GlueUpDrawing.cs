@@ -31,7 +31,11 @@ public static class GlueUpDrawing
     {
         ArgumentNullException.ThrowIfNull(glueUp);
         var strips = glueUp.Strips;
-        var texts = strips.Select((s, i) => (Place: $"{i + 1}", Width: facts.Sizes.Of(s.Width), Wood: (s.HeartUp is null ? "" : PlanWords.HeartOf(s) + ", ") + SpeciesTable.NameOf(facts.SpeciesOf(s.Offcut)))).ToArray();
+        var letters = Sisters.LettersOf(strips);
+        var texts = strips.Select((s, i) => (
+            Place: $"{i + 1}{(letters[i].Length > 0 ? Typesetting.Tie + letters[i] : "")}",
+            Width: facts.Sizes.Of(s.Width),
+            Wood: string.Join(", ", new[] { PlanWords.LieOf(s), SpeciesTable.NameOf(facts.SpeciesOf(s.Offcut)) }.Where(t => t.Length > 0)))).ToArray();
         var longest = Length.Zero;
         foreach (var strip in strips) longest = Length.Max(longest, strip.Length);
         var panel = Length.Sum(strips.Select(s => s.Width));
@@ -83,14 +87,14 @@ public static class GlueUpDrawing
         Dimension.Level(pen, leftMm, overlap, Math.Max(bottom, rowBottom) + 7, bottom, facts.Sizes.Of(glueUp.Overlap), 10);
         var total = Math.Max(bottom, rowBottom) + 10;
         var summary = $"{glueUp.Id}: {strips.Length} strips from the lower edge: "
-            + string.Join("; ", strips.Select((s, i) => $"{s.Piece}, {texts[i].Wood}, {texts[i].Width}")) + ".";
+            + string.Join("; ", strips.Select((s, i) => $"{s.Piece}, {(letters[i].Length > 0 ? $"sister {letters[i]}, " : "")}{texts[i].Wood}, {texts[i].Width}")) + ".";
         return new(widthMm, total, $"Glue-up {glueUp.Id}", summary, [new Mark.Group($"glue-up {glueUp.Id}", pen.Marks)]);
     }
 
     // Widths of the columns of a label: place, id, width, wood.
     private static double[] Columns(ImmutableArray<Strip> strips, (string Place, string Width, string Wood)[] texts, double widthMm) =>
     [
-        7,
+        Math.Max(7, texts.Max(t => Typesetting.WidthMm(t.Place, 9, false)) + 4),
         Math.Min(widthMm * 0.25, strips.Max(s => Typesetting.WidthMm(s.Piece, LabelPt, true)) + 3),
         texts.Max(t => Typesetting.WidthMm(t.Width, LabelPt, true)) + 3,
         widthMm < NarrowMm ? 0 : Math.Min(widthMm * 0.2, texts.Max(t => Typesetting.WidthMm(t.Wood, 9, false))),

@@ -76,6 +76,13 @@ public static class PlanWords
         };
     }
 
+    /// <summary>How a strip has to lie: its heart side, and whether it is turned over; empty when it may lie as it comes.</summary>
+    public static string LieOf(Plans.Strip strip)
+    {
+        ArgumentNullException.ThrowIfNull(strip);
+        return string.Join(", ", new[] { HeartOf(strip), strip.TurnedOver ? "turn over" : "" }.Where(t => t.Length > 0));
+    }
+
     /// <summary>A chance in words, never better than it is: "19 in 20".</summary>
     /// <param name="perMille">The chance in thousandths, 0 to 1000.</param>
     public static string Chance(int perMille) => perMille switch

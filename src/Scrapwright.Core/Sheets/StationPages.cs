@@ -71,6 +71,7 @@ internal static class StationPages
             yield break;
         }
 
+        if (BookWords.Of(facts.Plan, step) is { Length: > 0 } book) yield return Block.Paragraph(book, width, 10, true);
         if (step.Operation == Operation.Resaw)
             foreach (var work in step.Works) yield return GlueUpBlocks.ResawSum(facts, step, work, width);
 

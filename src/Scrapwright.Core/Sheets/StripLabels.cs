@@ -16,7 +16,7 @@ public static class StripLabels
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(paper);
         var facts = new PlanFacts(plan, []);
-        var labels = plan.GlueUps.SelectMany(g => g.Strips.Select((s, i) => (GlueUp: g, Strip: s, Place: i + 1))).ToArray();
+        var labels = plan.GlueUps.SelectMany(g => g.Strips.Zip(Sisters.LettersOf(g.Strips)).Select((s, i) => (GlueUp: g, Strip: s.First, Place: $"place {i + 1} of {g.Strips.Length}{(s.Second.Length > 0 ? $", sister {s.Second}" : "")}"))).ToArray();
         var inside = paper.Inside;
         var (width, height) = (inside.WidthMm / Across, inside.HeightMm / Down);
         return [.. labels.Chunk(Across * Down).Select((page, number) =>
@@ -34,7 +34,7 @@ public static class StripLabels
         })];
     }
 
-    private static void Draw(Pen pen, PlanFacts facts, GlueUp glueUp, Strip strip, int place, Frame frame, (bool Column, bool Row) first)
+    private static void Draw(Pen pen, PlanFacts facts, GlueUp glueUp, Strip strip, string place, Frame frame, (bool Column, bool Row) first)
     {
         // Each cutting line once: two dashed lines on each other would fill each other's gaps.
         pen.Line(frame.RightMm, frame.TopMm, frame.RightMm, frame.BottomMm, Ink.ThinDashed);
@@ -44,13 +44,13 @@ public static class StripLabels
         var inner = frame.Inset(2.5);
         pen.Text(inner.LeftMm, inner.TopMm + 6, Typesetting.Shorten(strip.Piece, 20, true, inner.WidthMm - 13), 20, true);
         pen.Text(inner.RightMm, inner.TopMm + 6, Typesetting.Shorten(glueUp.Id, 14, true, 12), 14, true, Side.Right);
-        pen.Text(inner.LeftMm, inner.TopMm + 11.6, $"place {place} of {glueUp.Strips.Length}", 10);
+        pen.Text(inner.LeftMm, inner.TopMm + 11.6, place, 10);
         var width = pen.Text(inner.RightMm, inner.TopMm + 11.8, facts.Sizes.Of(strip.Width), 13, true, Side.Right);
         var species = facts.SpeciesOf(strip.Offcut);
         var swatch = new Frame(inner.LeftMm, width.BottomMm + 1.2, 9, 4);
         pen.Box(swatch, Ink.Fine);
         facts.Hatches.Fill(pen, swatch, species);
-        pen.Text(inner.LeftMm + 11, swatch.BottomMm - 0.9, Typesetting.Shorten(SpeciesTable.NameOf(species), 9, false, inner.WidthMm - 11), 9);
+        pen.Text(inner.LeftMm + 11, swatch.BottomMm - 0.9, Typesetting.Shorten((strip.TurnedOver ? "turn over, " : "") + SpeciesTable.NameOf(species), 9, false, inner.WidthMm - 11), 9);
         GlueUpDrawing.Grain(pen, inner.LeftMm, inner.BottomMm - 0.6, inner.WidthMm);
     }
 }

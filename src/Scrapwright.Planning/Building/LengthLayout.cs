@@ -5,15 +5,18 @@ using Scrapwright.Planning.Search;
 
 namespace Scrapwright.Planning.Building;
 
-/// <summary>Lays segments, rests and defects out along a lane. Outputs and the kerfs between them are the whole length.</summary>
+/// <summary>
+/// Lays segments, rests and defects out along a lane. Outputs and the kerfs between them are the whole length. What is paired with a sister comes first, in the same order in both lanes,
+/// so that sisters come from the same stretch of their stick.
+/// </summary>
 internal static class LengthLayout
 {
     internal static ImmutableArray<LengthOutput> Of(
-        OffcutPattern pattern, int lane, ImmutableArray<Segment> segments, string id, Length kerf, Func<Segment, Length> needed)
+        OffcutPattern pattern, int lane, ImmutableArray<Segment> segments, string id, Length kerf, Func<Segment, Length> needed, Func<Segment, int> paired)
     {
         if (pattern.IsCut(lane))
         {
-            return [.. pattern.RunsOf(lane).SelectMany(r => OfPiece(r.Run, [.. segments.Where(s => s.Run == r.Index)], kerf, needed))];
+            return [.. pattern.RunsOf(lane).SelectMany(r => OfPiece(r.Run, [.. segments.Where(s => s.Run == r.Index)], kerf, needed, paired))];
         }
 
         var outputs = new List<(Length Length, Segment? Segment, bool IsDefect)>();
@@ -21,7 +24,7 @@ internal static class LengthLayout
         foreach (var (r, run) in pattern.RunsOf(lane))
         {
             AddDefect(outputs, at, run.From, kerf, isLast: false);
-            AddRun(outputs, run, InOrder(segments.Where(s => s.Run == r), needed), kerf, needed);
+            AddRun(outputs, run, InOrder(segments.Where(s => s.Run == r), needed, paired), kerf, needed);
             at = run.To;
         }
 
@@ -29,11 +32,15 @@ internal static class LengthLayout
         return [.. outputs.Select((o, i) => new LengthOutput($"{id}/{i + 1}", o.Length, o.Segment, o.IsDefect))];
     }
 
-    private static List<Segment> InOrder(IEnumerable<Segment> segments, Func<Segment, Length> needed) =>
-        [.. segments.OrderByDescending(needed).ThenBy(s => s.Panel).ThenBy(s => s.Solid)];
+    private static List<Segment> InOrder(IEnumerable<Segment> segments, Func<Segment, Length> needed, Func<Segment, int> paired) =>
+    [
+        .. segments.GroupBy(s => s).SelectMany(copies => copies.Index().Select(copy => (Segment: copy.Item, IsPaired: copy.Index < paired(copy.Item))))
+            .OrderByDescending(s => s.IsPaired).ThenByDescending(s => needed(s.Segment)).ThenBy(s => s.Segment.Panel).ThenBy(s => s.Segment.Solid).Select(s => s.Segment),
+    ];
 
     /// <summary>A piece that is cut already: as it is, or cut once more for new uses. It keeps its id; what is cut from it bears a letter behind.</summary>
-    private static IEnumerable<LengthOutput> OfPiece(ClearRun run, ImmutableArray<Segment> segments, Length kerf, Func<Segment, Length> needed)
+    private static IEnumerable<LengthOutput> OfPiece(
+        ClearRun run, ImmutableArray<Segment> segments, Length kerf, Func<Segment, Length> needed, Func<Segment, int> paired)
     {
         if (segments.IsEmpty || run.IsClosed)
         {
@@ -41,7 +48,7 @@ internal static class LengthLayout
         }
 
         var cut = new List<(Length Length, Segment? Segment, bool IsDefect)>();
-        AddRun(cut, run, InOrder(segments, needed), kerf, needed);
+        AddRun(cut, run, InOrder(segments, needed, paired), kerf, needed);
         return cut.Select((o, i) => new LengthOutput(cut.Count == 1 ? run.Piece! : $"{run.Piece}{(char)('a' + i)}", o.Length, o.Segment, o.IsDefect));
     }
 

@@ -22,7 +22,7 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
         var piece = WholePiece(pattern);
         if (pattern.Route == Route.CrosscutFirst)
         {
-            return CutToLength(pattern, piece, 0, segments, new Stage(Operation.RoughCrosscut), leftovers, s => TakeEdges(Faces(pattern, s)));
+            return CutToLength(pattern, piece, 0, segments, Paired, new Stage(Operation.RoughCrosscut), leftovers, s => TakeEdges(Faces(pattern, s)));
         }
 
         var strips = ImmutableArray.CreateBuilder<PlacedStrip>();
@@ -35,11 +35,13 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
             }
             else
             {
-                strips.AddRange(CutToLength(pattern, lane, index, mine, new Stage(Operation.CrosscutStrips), leftovers, s => s));
+                strips.AddRange(CutToLength(pattern, lane, index, mine, Paired, new Stage(Operation.CrosscutStrips), leftovers, s => s));
             }
         }
 
         return strips.ToImmutable();
+
+        int Paired(Segment segment) => SisterSegments.Paired(problem, segments, segment);
     }
 
     internal static Piece WholePiece(OffcutPattern pattern) => WholePiece(pattern.Offcut);
@@ -102,7 +104,8 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
     }
 
     private ImmutableArray<PlacedStrip> CutToLength(
-        OffcutPattern pattern, Piece lane, int laneIndex, ImmutableArray<Segment> segments, Stage stage, LeftoverList leftovers, Func<Piece, Piece> mill)
+        OffcutPattern pattern, Piece lane, int laneIndex, ImmutableArray<Segment> segments, Func<Segment, int> paired, Stage stage,
+        LeftoverList leftovers, Func<Piece, Piece> mill)
     {
         var kerf = shop.TableSaw.Kerf;
         if (stage.Operation == Operation.CrosscutStrips && IsBestLeftWhole(pattern, lane, segments))
@@ -110,7 +113,7 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
             return [Placed(pattern, segments[0], mill(lane), lane.Length, lane.Width)];
         }
 
-        var outputs = LengthLayout.Of(pattern, laneIndex, segments, lane.Id, kerf, Needed);
+        var outputs = LengthLayout.Of(pattern, laneIndex, segments, lane.Id, kerf, Needed, paired);
         var setting = outputs.First(o => o.Segment is not null).Length;
         var cut = outputs.Length == 1
             ? [lane]

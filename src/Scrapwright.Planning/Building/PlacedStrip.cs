@@ -12,5 +12,11 @@ namespace Scrapwright.Planning.Building;
 /// <param name="Spread">One standard deviation of its thickness.</param>
 internal sealed record PlacedStrip(Segment Segment, OffcutPattern Pattern, Piece Piece, Length Spread)
 {
+    /// <summary>Piece of its sister in the glue-up; empty for none.</summary>
+    internal string Sister { get; init; } = "";
+
+    /// <summary>True when it is the one of two sisters that is turned over.</summary>
+    internal bool IsTurnedOver { get; init; }
+
     internal PatternLane Lane => Pattern.Lanes[Segment.Lane];
 }

@@ -21,40 +21,27 @@ internal sealed partial class PlanBuilder
             var panel = problem.Panels[index];
             ImmutableArray<PlacedStrip> mine = [.. strips.Where(s => s.Segment.Panel == index)];
             MakePanel(panel, names.Id(index), panel.Done is { } done
-                ? [.. done.Strips.Select(d => mine.First(s => s.Piece.Id == d.Piece))]
+                ? [.. done.Strips.Select(d => mine.First(s => s.Piece.Id == d.Piece) with { Sister = d.Sister, IsTurnedOver = d.TurnedOver })]
                 : InOrder(panel, mine, names.Former(index)));
         }
     }
 
-    /// <summary>In the order the maker set for these strips, else in that of the plan before, if neighbours may lie so; else in the best.</summary>
     private ImmutableArray<PlacedStrip> InOrder(PanelCandidate panel, ImmutableArray<PlacedStrip> strips, GlueUp? former)
     {
-        var chosen = problem.Request.Choices.FindOrder(problem.Gifts[panel.GiftIndex].Gift.Label, panel.Part.Key, strips.Select(Chosen));
-        foreach (var wanted in new[] { chosen?.Strips, former is null ? null : ChosenOrder.Of(former).Strips }.OfType<ImmutableArray<ChosenStrip>>())
-        {
-            List<PlacedStrip> open = [.. strips];
-            var order = ImmutableArray.CreateBuilder<PlacedStrip>();
-            foreach (var strip in wanted)
-            {
-                if (open.FirstOrDefault(s => Chosen(s) == strip) is { } next)
-                {
-                    order.Add(next);
-                    open.Remove(next);
-                }
-            }
-
-            if (open.Count == 0 && order.Count == wanted.Length && PanelOrder.Keeps([.. order.Select(s => s.Pattern.Offcut.Species)], panel.Part.Wish, shop))
-            {
-                return order.ToImmutable();
-            }
-        }
-
-        var best = StripOrder.Find([.. strips.Select(s => s.Pattern.Offcut.Species)], panel.Wish, panel.Wish.ContrastIn(shop))
+        var all = new PanelStrips(problem, panel, [.. strips.Select(s => s.Segment)]);
+        var order = all.InOrder(former)
             ?? throw new InvalidOperationException($"A glue-up of {panel.Part.Key}: its strips find no order. Maybe the placement was not checked first.");
-        return [.. best.Select(i => strips[i])];
-    }
 
-    private static ChosenStrip Chosen(PlacedStrip strip) => new(strip.Pattern.Offcut.Label, strip.Lane.RoughWidth);
+        // Of two sisters the upper layer is turned over, so that both faces of the saw cut between them lie up.
+        return
+        [
+            .. order.Select(i => all.Sisters[i] < 0 ? strips[i] : strips[i] with
+            {
+                Sister = strips[all.Sisters[i]].Piece.Id,
+                IsTurnedOver = strips[i].Segment.Lane > strips[all.Sisters[i]].Segment.Lane,
+            }),
+        ];
+    }
 
     private void MakePanel(PanelCandidate panel, string id, ImmutableArray<PlacedStrip> strips)
     {
@@ -163,7 +150,10 @@ internal sealed partial class PlanBuilder
             Layers = needs.Layers,
             Strips =
             [
-                .. strips.Select((s, i) => new Strip(s.Piece.Id, s.Pattern.Offcut.Label, s.Lane.RoughWidth, s.Piece.Width, s.Piece.Length, s.Piece.Thickness) { Layers = s.Pattern.Layers, HeartUp = HeartUp(panel.Wish.Hearts, i) }),
+                .. strips.Select((s, i) => new Strip(s.Piece.Id, s.Pattern.Offcut.Label, s.Lane.RoughWidth, s.Piece.Width, s.Piece.Length, s.Piece.Thickness)
+                {
+                    Layers = s.Pattern.Layers, HeartUp = HeartUp(panel.Wish.Hearts, i), Sister = s.Sister, TurnedOver = s.IsTurnedOver,
+                }),
             ],
             Overlap = glued.Length,
             RoughWidth = glued.Width,

@@ -39,8 +39,7 @@ internal sealed partial class PlanBuilder
         foreach (var index in placement.Panels.Where(p => problem.Panels[p].Done is null))
         {
             var panel = problem.Panels[index];
-            ImmutableArray<string> species = [.. placement.Segments.Where(s => s.Panel == index).Select(s => problem.Patterns[s.Pattern].Offcut.Species)];
-            if (StripOrder.Find(species, panel.Wish, panel.Wish.ContrastIn(problem.Shop)) is null)
+            if (new PanelStrips(problem, panel, [.. placement.Segments.Where(s => s.Panel == index)]).FindBest() is null)
             {
                 return index;
             }

@@ -33,6 +33,31 @@ internal static class StripOrder
         };
     }
 
+    /// <summary>The places of the strips with every sister opposite its sister, lower edge first; null when more than one has none, or no such order keeps alike strips apart.</summary>
+    /// <param name="species">Species key of each strip.</param>
+    /// <param name="sisters">For each strip the place of its sister in the list, −1 for none.</param>
+    /// <param name="minimumContrast">Least difference between neighbours that are no sisters.</param>
+    internal static ImmutableArray<int>? BookMatched(ImmutableArray<string> species, ImmutableArray<int> sisters, double minimumContrast)
+    {
+        var single = Enumerable.Range(0, species.Length).Where(i => sisters[i] < 0).ToList();
+        var pairs = Enumerable.Range(0, species.Length).Where(i => sisters[i] > i).ToList();
+        if (single.Count > 1 || pairs.Count == 0)
+        {
+            return null;
+        }
+
+        // From the middle outwards; of a pair in the middle the joint does not count.
+        List<int> half = [.. single, .. pairs];
+        var path = half.Count == 1 ? [0] : Path([.. half.Select(i => species[i])], minimumContrast, first: single.Count - 1);
+        if (path is not { } found)
+        {
+            return null;
+        }
+
+        var outwards = found.Skip(single.Count).Select(i => half[i]).ToList();
+        return [.. outwards.AsEnumerable().Reverse(), .. single, .. outwards.Select(i => sisters[i])];
+    }
+
     private static ImmutableArray<int>? Graduated(ImmutableArray<string> species)
     {
         var order = Enumerable.Range(0, species.Length)

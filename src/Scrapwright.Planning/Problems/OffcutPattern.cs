@@ -26,6 +26,29 @@ internal sealed record OffcutPattern(Offcut Offcut, int OffcutIndex, Route Route
     /// <summary>The runs of a lane, with their places.</summary>
     internal IEnumerable<(int Index, ClearRun Run)> RunsOf(int lane) => Runs.Index().Where(r => r.Item.Lane < 0 || r.Item.Lane == lane);
 
+    /// <summary>
+    /// The same stretch of the sister of a lane: the layer beside it in the same stick. Layers go in pairs, the first with the second; a third is alone. Null when there is none.
+    /// </summary>
+    internal (int Lane, int Run)? FindSister(int lane, int run)
+    {
+        var layer = lane % Layers;
+        if (layer % 2 == 0 && layer + 1 == Layers)
+        {
+            return null;
+        }
+
+        var sister = layer % 2 == 0 ? lane + 1 : lane - 1;
+        foreach (var (index, stretch) in RunsOf(sister))
+        {
+            if (stretch.From == Runs[run].From)
+            {
+                return (sister, index);
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Thickness ladder of a strip of the lane that is used over the given length.</summary>
     internal Ladder Thickness(int lane, Length needed, Shop shop) => Route switch
     {

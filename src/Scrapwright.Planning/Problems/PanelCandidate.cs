@@ -25,6 +25,9 @@ internal sealed record PanelCandidate(int Index, int GiftIndex, Part Part, Panel
 
     internal PanelWish Wish => Part.Wish ?? new PanelWish(StripPattern.Free, [], 1, 12);
 
+    /// <summary>True when its strips are to lie opposite their sisters.</summary>
+    internal bool IsBookMatchWished => Wish.Pattern == StripPattern.BookMatched;
+
     internal bool IsStriped => Wish.IsStriped;
 
     internal int Yield => Needs.Blanks * Needs.Layers;

@@ -180,9 +180,9 @@ internal sealed class CheapestStrips
         return kept;
     }
 
-    /// <summary>From light to dark the woods come in their order; elsewhere two that may touch may follow each other.</summary>
+    /// <summary>From light to dark the woods come in their order; elsewhere two that may touch may follow each other. A bound lets one wood touch itself where sisters may.</summary>
     private bool MayFollow(int last, int next) => !panel.IsStriped
         || (panel.Wish.Pattern == StripPattern.Graduated
             ? next > last
-            : panel.Wish.MayTouch(SpeciesTable.Get(species[last]), SpeciesTable.Get(species[next]), problem.Shop));
+            : (roundUp && panel.IsBookMatchWished && next == last) || panel.Wish.MayTouch(SpeciesTable.Get(species[last]), SpeciesTable.Get(species[next]), problem.Shop));
 }

@@ -132,7 +132,43 @@ internal sealed class FirstPlacement
         return true;
     }
 
-    private List<SegmentOption>? Strips(PanelCandidate panel, OpenPile pile)
+    private List<SegmentOption>? Strips(PanelCandidate panel, OpenPile pile) =>
+        (panel.IsBookMatchWished ? Pairs(panel, pile) : null) ?? StripByStrip(panel, pile);
+
+    /// <summary>Pair by pair of sisters from the middle outwards.</summary>
+    private List<SegmentOption>? Pairs(PanelCandidate panel, OpenPile pile)
+    {
+        var trial = pile.Copy();
+        var strips = new List<SegmentOption>();
+        var places = options.ForPanel(panel.Index).ToDictionary(o => o.Segment);
+        var pairs = places.Values.Select(o => (One: o, Other: SisterSegments.Find(problem, o.Segment) is { } s && s.Lane > o.Segment.Lane ? places.GetValueOrDefault(s) : null))
+            .Where(p => p.Other is not null).Select(p => (p.One, Other: p.Other!)).ToList();
+        var widest = Grid.Hundredths.Down(panel.WidestRough);
+        long width = 0;
+        while (strips.Count < panel.Wish.MinimumStrips || width < WidthNeeded(panel, strips.Count))
+        {
+            var missing = Missing(panel, strips.Count + 2, width);
+            var (one, other) = pairs
+                .Where(p => trial.HasRoom(p.One) && trial.HasRoom(p.Other) && width + (p.One.Width * 2) + strips.Count + 2 <= widest && Goes(panel, strips, p.One)
+                    && strips.Count(s => s.Place == p.One.Place) < Math.Min(p.One.Most, p.Other.Most))
+                .OrderBy(p => Dislike(panel, p.One) * p.One.Wood / Math.Min(p.One.Width * 2, missing)).FirstOrDefault();
+            if (one is null || strips.Count + 2 > Math.Min(panel.Wish.MaximumStrips, PlanModel.MostStrips))
+            {
+                return null;
+            }
+
+            foreach (var strip in new[] { one, other })
+            {
+                strips.Add(strip);
+                width += strip.Width;
+                trial.Take(strip);
+            }
+        }
+
+        return strips;
+    }
+
+    private List<SegmentOption>? StripByStrip(PanelCandidate panel, OpenPile pile)
     {
         var trial = pile.Copy();
         var strips = new List<SegmentOption>();

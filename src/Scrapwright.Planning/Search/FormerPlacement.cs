@@ -237,7 +237,7 @@ internal sealed class FormerPlacement
         return strips.Count >= candidate.Wish.MinimumStrips && strips.Count <= Math.Min(candidate.Wish.MaximumStrips, PlanModel.MostStrips)
             && strips.Sum(s => s.Width - perStrip) >= Grid.Hundredths.Up(candidate.Needs.WidthBase)
             && IsNotTooWide(panel, draft)
-            && StripOrder.Find([.. strips.Select(s => s.Species)], candidate.Wish, candidate.Wish.ContrastIn(problem.Shop)) is not null
+            && new PanelStrips(problem, candidate, [.. draft.Segments.Where(s => s.Panel == panel)]).FindBest() is not null
             && strips.CountBy(s => s.Place).All(s => s.Value <= strips.First(o => o.Place == s.Key).Most);
     }
 

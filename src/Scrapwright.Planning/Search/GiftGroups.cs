@@ -70,7 +70,7 @@ internal sealed class GiftGroups
         (options.ListOfPanel(panel.Index), panel.Wish.MinimumStrips, panel.Wish.MaximumStrips, Rule(panel.Wish), panel.Wish.ContrastIn(problem.Shop));
 
     /// <summary>Patterns that keep neighbours apart in the same way are one to the relaxation.</summary>
-    private static StripPattern Rule(PanelWish wish) => wish.Pattern is StripPattern.Graduated or StripPattern.Accent ? wish.Pattern : StripPattern.Contrast;
+    private static StripPattern Rule(PanelWish wish) => wish.Pattern is StripPattern.Graduated or StripPattern.Accent or StripPattern.BookMatched ? wish.Pattern : StripPattern.Contrast;
 
     private int TypeOf(RunDemand run)
     {

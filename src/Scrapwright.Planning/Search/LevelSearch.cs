@@ -93,7 +93,12 @@ internal sealed class LevelSearch(Problem problem, SegmentOptions options, PlanL
                 continue;
             }
 
-            Take(found.Placement);
+            // The model's word for a book-matched panel is nearly always right; where it is not, the placement at hand is kept.
+            if (!NeighbourhoodSearch.IsBetter(Best, found.Placement))
+            {
+                Take(found.Placement);
+            }
+
             bounds[kind] = found.Bound;
             return;
         }

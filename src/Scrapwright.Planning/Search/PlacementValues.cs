@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Plans;
+using Scrapwright.Planning.Building;
 using Scrapwright.Planning.Problems;
 
 namespace Scrapwright.Planning.Search;
@@ -112,11 +113,20 @@ internal static class PlacementValues
 
     private static bool IsEarned(Part part) => part.Wish is { } wish && StripPatterns.IsEarned(wish.Pattern);
 
-    internal static bool MakesPattern(Problem problem, Placement placement, int panel) => StripPatterns.IsMet(
-        problem.Panels[panel].Wish.Pattern,
-        placement.Segments.Where(s => s.Panel == panel).Select(s => problem.Patterns[s.Pattern]).Zip(
-            placement.Segments.Where(s => s.Panel == panel), (pattern, s) => (pattern.Offcut.Species, pattern.Lanes[s.Lane].NetWidth)),
-        problem.Panels[panel].Part.Width);
+    internal static bool MakesPattern(Problem problem, Placement placement, int panel)
+    {
+        var candidate = problem.Panels[panel];
+        ImmutableArray<Segment> strips = [.. placement.Segments.Where(s => s.Panel == panel)];
+        if (candidate.IsBookMatchWished)
+        {
+            return candidate.Done is { } done ? StripPatterns.IsBookMatched(Sisters.PlacesOf(done.Strips)) : new PanelStrips(problem, candidate, strips).AreBookMatched;
+        }
+
+        return StripPatterns.IsMet(
+            candidate.Wish.Pattern,
+            strips.Select(s => (problem.Patterns[s.Pattern].Offcut.Species, problem.Patterns[s.Pattern].Lanes[s.Lane].NetWidth)),
+            candidate.Part.Width);
+    }
 
     private static IEnumerable<(GiftDemand One, GiftDemand Other)> CirclePairs(Problem problem) =>
         from circle in problem.Gifts.Where(g => g.Gift.Circle.Length > 0).GroupBy(g => g.Gift.Circle, StringComparer.OrdinalIgnoreCase)

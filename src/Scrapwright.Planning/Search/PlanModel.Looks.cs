@@ -214,6 +214,7 @@ internal sealed partial class PlanModel
     private BoolVar Meets(PanelCandidate panel) => panel.Wish.Pattern switch
     {
         StripPattern.Mirrored => Mirrors(panel),
+        StripPattern.BookMatched => BookMatches(panel),
         StripPattern.Alternating => Alternates(panel),
         _ => HasAccent(panel),
     };

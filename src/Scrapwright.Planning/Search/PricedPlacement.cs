@@ -214,7 +214,7 @@ internal sealed class PricedPlacement
             {
                 ImmutableArray<SegmentOption> strips = [.. found.Options.Select(i => all[i])];
                 return strips.Sum(s => s.Width + 1) <= Grid.Hundredths.Down(candidate.WidestRough)
-                    && StripOrder.Find([.. strips.Select(s => s.Species)], candidate.Wish, candidate.Wish.ContrastIn(problem.Shop)) is not null
+                    && new PanelStrips(problem, candidate, [.. strips.Select(s => s.Segment)]).FindBest() is not null
                         ? (found.Cost, strips)
                         : null;
             }

@@ -111,7 +111,7 @@ internal sealed partial class PlanBench(PlanRequest request, ImmutableArray<Gift
     {
         var needs = new PanelNeeds(part, blanks, layers, Shop);
         var thin = ids.Min(i => Before(i).Thickness);
-        var spread = ids.Where(i => Before(i).Thickness == thin).Max(i => StripMilling.Thickness(OffcutOf(pieces[i]), pieces[i].Length, pieces[i].Width, Shop).Spread);
+        var spread = ids.Where(i => Before(i).Thickness == thin).Max(i => StripMilling.Thickness(OffcutOf(pieces[i]), pieces[i].Length, pieces[i].Width, LayersOf(i), Shop).Spread);
         var width = Length.Sum(ids.Select(i => pieces[i].Width));
         var colours = ids.Select(i => SpeciesTable.Get(OffcutOf(pieces[i]).Species).Colour).ToArray();
         var contrast = colours.Zip(colours.Skip(1), ColourDifference.Ciede2000).DefaultIfEmpty(0).Min();
@@ -123,7 +123,7 @@ internal sealed partial class PlanBench(PlanRequest request, ImmutableArray<Gift
             Part = part.Key,
             Blanks = blanks,
             Layers = layers,
-            Strips = [.. ids.Select(i => new Strip(i, OffcutOf(pieces[i]).Label, pieces[i].Width + (Shop.Allowances.EdgeJoint.Mean * 2), pieces[i].Width, pieces[i].Length, Before(i).Thickness))],
+            Strips = [.. ids.Select(i => new Strip(i, OffcutOf(pieces[i]).Label, pieces[i].Width + (Shop.Allowances.EdgeJoint.Mean * 2), pieces[i].Width, pieces[i].Length, Before(i).Thickness) { Layers = LayersOf(i) })],
             Overlap = overlap,
             RoughWidth = width,
             TargetWidth = part.Width,

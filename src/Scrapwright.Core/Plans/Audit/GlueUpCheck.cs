@@ -32,10 +32,11 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
             findings.Require(
                 glueUp.Strips.Length >= wish.MinimumStrips && glueUp.Strips.Length <= wish.MaximumStrips,
                 where + " strips", glueUp.Strips.Length, $"{wish.MinimumStrips} to {wish.MaximumStrips}");
-            CheckContrast(glueUp, wish, where);
+            CheckContrast(glueUp, strips, wish, where);
             CheckHearts(glueUp, wish, where);
         }
 
+        new SisterCheck(findings).Check(glueUp, strips, where);
         CheckLadders(glueUp, strips, part, where);
         CheckShares(glueUp, part, where);
     }
@@ -88,7 +89,7 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
         findings.Require(needed <= rack, where + " clamps", needed, $"at most the {rack} on the rack that reach {glueUp.RoughWidth}");
     }
 
-    private void CheckContrast(GlueUp glueUp, PanelWish wish, string where)
+    private void CheckContrast(GlueUp glueUp, LivePiece[] live, PanelWish wish, string where)
     {
         var asked = wish.LeastContrast ?? facts.Shop.MinimumContrast;
         double least = double.PositiveInfinity;
@@ -98,6 +99,12 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
             var contrast = facts.Contrast(lower, upper);
             least = Math.Min(least, contrast);
             if (wish.MinimumStrips < 2)
+            {
+                continue;
+            }
+
+            // Sisters side by side in the middle are what a book-matched panel is made for.
+            if (wish.Pattern == StripPattern.BookMatched && i * 2 == glueUp.Strips.Length && i < live.Length && live[i - 1].IsSisterOf(live[i]))
             {
                 continue;
             }

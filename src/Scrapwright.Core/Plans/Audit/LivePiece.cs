@@ -47,6 +47,12 @@ internal sealed class LivePiece(Piece piece, int born)
     /// <summary>Into how many layers it was sawn before it was glued; 1 for none.</summary>
     public int Layers { get; set; } = 1;
 
+    /// <summary>Number of the work that sawed it into layers before it was glued: the same for all layers of one stick; null when it was not.</summary>
+    public int? Stick { get; set; }
+
+    /// <summary>Which layer of its stick it is, counted through the stick from 0.</summary>
+    public int Layer { get; set; }
+
     /// <summary>Whether the faces sawn when it was resawn were planed clean.</summary>
     public bool Cleaned { get; set; }
 
@@ -68,6 +74,9 @@ internal sealed class LivePiece(Piece piece, int born)
     /// <summary>The rod it comes from.</summary>
     public RodUse? Rod { get; set; }
 
+    /// <summary>Whether another piece is the layer that lay beside it in one stick and begins at the same place along it.</summary>
+    public bool IsSisterOf(LivePiece other) => Stick is { } stick && stick == other.Stick && Math.Abs(Layer - other.Layer) == 1 && From == other.From;
+
     /// <summary>A piece cut from this one, with the same history.</summary>
     public LivePiece Child(Piece piece, int born) => new(piece, born)
     {
@@ -82,6 +91,8 @@ internal sealed class LivePiece(Piece piece, int born)
         BeforePlaning = BeforePlaning,
         BeforeTrim = BeforeTrim,
         Layers = Layers,
+        Stick = Stick,
+        Layer = Layer,
         Cleaned = Cleaned,
         Panel = Panel,
         Flattened = Flattened,

@@ -152,7 +152,7 @@ internal sealed partial class Replay
     {
         findings.Require(piece is { Panel: not null, Flattened: true, Resawn: false, Planed: false }, where, $"{piece.Piece.Id} is no flattened panel", "a panel, flattened, in one piece");
         findings.Equal(where + " layers", work.Out.Length, piece.Panel?.Layers ?? 1);
-        SawIntoLayers(Operation.Resaw, work, piece, where, child => child.Resawn = true);
+        SawIntoLayers(Operation.Resaw, work, piece, where, (child, _) => child.Resawn = true);
     }
 
     private void ResawStrip(Work work, LivePiece piece, string where)
@@ -163,10 +163,15 @@ internal sealed partial class Replay
             findings.Require(IsMilled(piece, offcut) && piece.Layers == 1, where, $"{piece.Piece.Id} is not milled on faces and edges, or resawn before", "a milled strip, once");
         }
 
-        SawIntoLayers(Operation.ResawStrips, work, piece, where, child => child.Layers = work.Out.Length);
+        SawIntoLayers(Operation.ResawStrips, work, piece, where, (child, layer) =>
+        {
+            child.Layers = work.Out.Length;
+            child.Stick = workIndex;
+            child.Layer = layer;
+        });
     }
 
-    private void SawIntoLayers(Operation operation, Work work, LivePiece piece, string where, Action<LivePiece> mark)
+    private void SawIntoLayers(Operation operation, Work work, LivePiece piece, string where, Action<LivePiece, int> mark)
     {
         CheckSum(work, piece.Piece.Thickness, p => p.Thickness, Shop.Bandsaw.Kerf, where);
         findings.Equal(where + " taken", work.Taken, Length.Zero);
@@ -180,7 +185,7 @@ internal sealed partial class Replay
             CheckPiece(where, layer, piece.Piece with { Id = layer.Id, Thickness = layer.Thickness });
             findings.Require(layer.Thickness >= share, $"{where} piece {layer.Id} thickness", layer.Thickness, $"at least {share}");
             var child = piece.Child(layer, Stock.NextBorn());
-            mark(child);
+            mark(child, children.Count);
             children.Add(child);
         }
 

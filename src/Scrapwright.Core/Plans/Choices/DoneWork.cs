@@ -112,7 +112,7 @@ public sealed class DoneWork
         var thinnest = done.Strips.Min(s => s.Thickness);
         var spread = done.Strips.Where(s => s.Thickness == thinnest).Max(s => Spread(offcuts[s.Offcut], s.Layers));
         var fits = done.Strips.Min(s => s.Length) >= needs.Overlap && Length.Sum(done.Strips.Select(s => s.Width)) >= needs.RoughWidth(done.Strips.Length)
-            && thinnest >= needs.StripThickness(spread) && PanelOrder.Keeps([.. done.Strips.Select(s => offcuts[s.Offcut].Species)], part.Wish, shop);
+            && thinnest >= needs.StripThickness(spread) && PanelOrder.Keeps([.. done.Strips.Select(s => offcuts[s.Offcut].Species)], part.Wish, shop, Sisters.AreInTheMiddle(done.Strips));
         return fits ? "" : $"{part.Title} of {done.Gift} needs another size or order now";
     }
 

@@ -12,11 +12,15 @@ public static class PanelOrder
     /// <param name="species">Species key of each strip in order.</param>
     /// <param name="wish">How the panel shall look; null for any way.</param>
     /// <param name="shop">The shop.</param>
-    public static bool Keeps(ImmutableArray<string> species, PanelWish? wish, Shop shop)
+    /// <param name="sistersInTheMiddle">True when the two strips beside the middle are sisters.</param>
+    public static bool Keeps(ImmutableArray<string> species, PanelWish? wish, Shop shop, bool sistersInTheMiddle = false)
     {
         ArgumentNullException.ThrowIfNull(shop);
-        return wish is null || !wish.IsStriped || species.Zip(species.Skip(1)).All(pair =>
-            SpeciesTable.FindKey(pair.First) is { } one && SpeciesTable.FindKey(pair.Second) is { } other && wish.MayTouch(one, other, shop));
+        return wish is null || !wish.IsStriped || species.Zip(species.Skip(1)).Index().All(joint =>
+            (sistersInTheMiddle && wish.SistersMayTouch(joint.Index, species.Length)) || MayTouch(joint.Item.First, joint.Item.Second));
+
+        bool MayTouch(string lower, string upper) =>
+            SpeciesTable.FindKey(lower) is { } one && SpeciesTable.FindKey(upper) is { } other && wish.MayTouch(one, other, shop);
     }
 
     /// <summary>Least CIEDE2000 difference between neighbours; infinite for a single strip.</summary>

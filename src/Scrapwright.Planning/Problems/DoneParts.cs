@@ -17,17 +17,18 @@ internal static class DoneParts
     {
         foreach (var gift in gifts)
         {
+            var margins = GiftMargins.Of(gift.Product, shop);
             foreach (var glueUp in done.Glued.Where(g => g.Gift == gift.Gift.Label))
             {
                 var part = gift.Product.Parts.First(p => p.Key == glueUp.Part);
-                var needs = new PanelNeeds(part, glueUp.Blanks, glueUp.Layers, shop);
+                var needs = new PanelNeeds(part, glueUp.Blanks, glueUp.Layers, shop) { Margins = margins.OfPanel(part.Key, glueUp.Blanks, glueUp.Layers) };
                 panels.Add(new PanelCandidate(panels.Count, gift.Index, part, needs, 0, ProblemMaker.WidestRough(needs, shop)) { Done = glueUp });
             }
 
             foreach (var board in done.Cut.Where(b => b.Gift == gift.Gift.Label))
             {
                 var run = gift.Product.Runs.First(r => r.Mark == board.Run);
-                runs.Add(new RunDemand(runs.Count, gift.Index, [run], new SolidNeeds(run, gift.Product.Parts, shop)) { Done = board });
+                runs.Add(new RunDemand(runs.Count, gift.Index, [run], new SolidNeeds(run, gift.Product.Parts, shop) { Margins = margins.OfBoard(run.Mark) }) { Done = board });
             }
         }
     }

@@ -32,17 +32,18 @@ internal static class ProblemMaker
         var runs = ImmutableArray.CreateBuilder<RunDemand>();
         foreach (var gift in gifts)
         {
+            var margins = GiftMargins.Of(gift.Product, request.Shop);
             foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel))
             {
                 if (done.StillNeeded(gift.Gift.Label, part) is > 0 and var count)
                 {
-                    AddModes(panels, gift.Index, part, count, request.Shop);
+                    AddModes(panels, gift.Index, part, count, margins, request.Shop);
                 }
             }
 
             foreach (var alike in gift.Product.Runs.Where(r => !done.IsCut(gift.Gift.Label, r.Mark)).GroupBy(r => SizesOf(r, gift.Product.Parts)))
             {
-                runs.Add(new RunDemand(runs.Count, gift.Index, [.. alike], new SolidNeeds(alike.First(), gift.Product.Parts, request.Shop)));
+                runs.Add(new RunDemand(runs.Count, gift.Index, [.. alike], new SolidNeeds(alike.First(), gift.Product.Parts, request.Shop) { Margins = margins.OfBoard(alike.First().Mark) }));
             }
         }
 
@@ -84,7 +85,7 @@ internal static class ProblemMaker
     /// Every sensible number of layers and blanks: one glue-up for all copies, or two or three alike.
     /// A panel of a single blank is too short to work well when more than one is needed, and a layer nobody needs is not sawn.
     /// </summary>
-    private static void AddModes(ImmutableArray<PanelCandidate>.Builder panels, int gift, Part part, int count, Shop shop)
+    private static void AddModes(ImmutableArray<PanelCandidate>.Builder panels, int gift, Part part, int count, GiftMargins margins, Shop shop)
     {
         var modes = new SortedSet<(int Layers, int Blanks)>();
         var mostGlueUps = count <= 3 ? 1 : count <= 8 ? 2 : 3;
@@ -107,7 +108,7 @@ internal static class ProblemMaker
 
         foreach (var (layers, blanks) in modes)
         {
-            var needs = new PanelNeeds(part, blanks, layers, shop);
+            var needs = new PanelNeeds(part, blanks, layers, shop) { Margins = margins.OfPanel(part.Key, blanks, layers) };
             var widest = WidestRough(needs, shop);
             if (widest < needs.RoughWidth(part.Wish?.MinimumStrips ?? 1) || !IsAllowed(needs, shop))
             {

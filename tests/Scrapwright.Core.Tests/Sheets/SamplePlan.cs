@@ -190,7 +190,7 @@ public sealed class SamplePlan
             RoughWidth = width,
             TargetWidth = In(4),
             ThicknessLadder = needs.ThicknessLadder(In(3, 4), In(1, 64)),
-            WidthLadder = needs.WidthLadder(width, strips.Length),
+            WidthLadder = needs.WidthLadder(width, StripMilling.Width(width, shop).Spread * 2),
             ChancePerMille = 962,
             LeastContrastHundredths = 1240,
             ClampsNeeded = 4,

@@ -48,13 +48,12 @@ public static class PlanAudit
         new StepCheck(facts, findings).Check();
         var replay = new Replay(facts, findings);
         replay.Run();
-        replay.Chances.Check();
         new GiftCheck(facts, findings).Check(replay.Stock);
         new LeftoverCheck(facts, findings).Check(replay.Stock);
         new RodCheck(facts, findings).Check(replay.Stock);
         new ChoiceCheck(facts, findings).Check();
         new LevelCheck(facts, findings).Check();
-        replay.Chances.CheckDefinition();
+        replay.Chances.Check();
         return findings.ToArray();
     }
 }

@@ -74,7 +74,7 @@ internal sealed class SegmentOptions
             {
                 yield return Option(pattern, new Segment(index, lane, run, -1, -1), needed, MostOfOneStretch) with
                 {
-                    Filling = Grid.Hundredths.Down(width) - (EdgesThatSpread(pattern, lane, needed, panel.Wish) * Grid.Hundredths.Up(panel.Needs.WidthPerEdge)),
+                    Filling = Grid.Hundredths.Down(width - (panel.Needs.WidthPerEdge * EdgesThatSpread(pattern, lane, needed, panel.Wish))),
                 };
             }
         }

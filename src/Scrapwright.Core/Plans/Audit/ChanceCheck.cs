@@ -58,9 +58,18 @@ internal sealed class ChanceCheck(Facts facts, Findings findings)
         ]));
     }
 
-    /// <summary>Compares what is stated and asked. What is stated is defined to the thousandth, so it is also compared with its definition when all else holds.</summary>
+    /// <summary>
+    /// Compares what is stated and asked, of a plan in which nothing else is wrong: the sums are long, and mean nothing when a size is wrong. What is stated is defined
+    /// to the thousandth, so it is compared with its definition too.
+    /// </summary>
     public void Check()
     {
+        if (!findings.AreNone)
+        {
+            return;
+        }
+
+        CheckDefinition();
         foreach (var (glueUp, conditions) in panels)
         {
             Compare($"glue-up {glueUp.Id} chance per mille", glueUp.ChancePerMille, ConditionSet.Chance(conditions));
@@ -82,14 +91,8 @@ internal sealed class ChanceCheck(Facts facts, Findings findings)
         }
     }
 
-    /// <summary>Compares with what the numbers are defined as; only of a plan in which nothing else is wrong.</summary>
-    public void CheckDefinition()
+    private void CheckDefinition()
     {
-        if (!findings.AreNone)
-        {
-            return;
-        }
-
         var defined = PlanChances.Stated(facts.Plan, facts.Designs);
         foreach (var (found, expected) in facts.Plan.GlueUps.Zip(defined.GlueUps))
         {

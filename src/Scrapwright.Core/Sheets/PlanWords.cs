@@ -75,20 +75,6 @@ public static class PlanWords
         };
     }
 
-    /// <summary>A chance in words, never better than it is: "19 in 20".</summary>
-    /// <param name="perMille">The chance in thousandths, 0 to 1000.</param>
-    public static string Chance(int perMille) => perMille switch
-    {
-        >= 990 => "99 in 100",
-        >= 950 => "19 in 20",
-        >= 900 => "9 in 10",
-        >= 800 => "4 in 5",
-        >= 750 => "3 in 4",
-        >= 667 => "2 in 3",
-        >= 500 => "1 in 2",
-        _ => "less than 1 in 2",
-    };
-
     /// <summary>Minutes as people say them: "45 min", "1 h 30 min", "1 day".</summary>
     public static string Minutes(int minutes) => minutes switch
     {

@@ -121,7 +121,7 @@ public sealed class SimulatedChanceTests
         "each its own" => Requests.FourSquares with
         {
             Pile = [Requests.Offcut("W", "black-walnut", 70 * 16, 60, 12), Requests.Offcut("M", "sugar-maple", 70 * 16, 60, 12)],
-            Gifts = [Requests.Squares("one", ("count", "4"), ("panels", "each"))],
+            Gifts = [Requests.Squares("one", ("count", "4"), ("from-panels", "each"))],
         },
         _ => throw new ArgumentOutOfRangeException(nameof(workshop), workshop, "A workshop of these tests."),
     };

@@ -25,6 +25,7 @@ internal static class CubePoints
     {
         Span<double> point = stackalloc double[directions];
         double sum = 0;
+        double weights = 0;
         var second = directions == 2 ? along : 1;
         for (var i = 0; i < along; i++)
         {
@@ -39,10 +40,11 @@ internal static class CubePoints
                 }
 
                 sum += both * function(point);
+                weights += both;
             }
         }
 
-        return sum / along / second;
+        return sum / weights;
     }
 
     /// <summary>u = 3t² − 2t³ takes the ends of the interval out, so that midpoints are far more exact.</summary>

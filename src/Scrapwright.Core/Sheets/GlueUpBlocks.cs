@@ -43,7 +43,7 @@ internal static class GlueUpBlocks
         var texts = new[]
         {
             $"for {glueUp.Gift}", $"{OverviewPages.Count(glueUp.ClampsNeeded, "clamp")}",
-            $"holds its size {ChanceWords.Both(glueUp.ChancePerMille)}",
+            $"holds its size {PlanWords.Chance(glueUp.ChancePerMille)}",
             OverviewPages.Count(glueUp.Blanks, "blank") + (glueUp.Layers > 1 ? $" × {glueUp.Layers} layers" : ""),
         };
         double x = 0;
@@ -93,7 +93,7 @@ internal static class GlueUpBlocks
             // Below the shorter of the two columns.
             var (x, top) = left <= right ? (0.0, left + 2) : (half + 6, right + 2);
             pen.AddAll(WidthPlot.Draw(chance, facts.Shop, half, PlotMm).Marks.Select(m => m.Moved(x, top)));
-            pen.Text(x + half, top + PlotMm + 2.2, $"wide enough {ChanceWords.Both(SizeChances.ToPerMille(chance.Sizes.Width))}", 8, false, Side.Right);
+            pen.Text(x + half, top + PlotMm + 2.2, $"wide enough {PlanWords.Chance(SizeChances.ToPerMille(chance.Sizes.Width))}", 8, false, Side.Right);
             (left, right) = left <= right ? (top + PlotMm + 3, right) : (left, top + PlotMm + 3);
         }
 

@@ -1,3 +1,4 @@
+using Scrapwright.Core.Plans.Chances;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Sheets;
@@ -74,6 +75,10 @@ public static class PlanWords
             null => "",
         };
     }
+
+    /// <summary>A chance in words with the number beside, which stays on one line with its sign.</summary>
+    /// <param name="perMille">The chance in thousandths, 0 to 1000.</param>
+    public static string Chance(int perMille) => ChanceWords.Both(perMille).Replace(" %", $"{Typesetting.Tie}%", StringComparison.Ordinal);
 
     /// <summary>Minutes as people say them: "45 min", "1 h 30 min", "1 day".</summary>
     public static string Minutes(int minutes) => minutes switch

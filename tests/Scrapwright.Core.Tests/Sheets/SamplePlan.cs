@@ -212,7 +212,7 @@ public sealed class SamplePlan
         {
             In = [glueUp.Id], Out = blanks, Taken = panel.Length - In(16) - (In(1, 8) * 3), TakenFirst = In(1, 4), Kerf = In(1, 8), Cuts = 3, Setting = In(4),
         }], glueUp: glueUp.Id, gift: glueUp.Gift);
-        return new(glueUp.Gift, [.. blanks.Select((b, i) => new MadePart("square", i + 1, b.Id))]);
+        return new(glueUp.Gift, [.. blanks.Select((b, i) => new MadePart("square", i + 1, b.Id))]) { ChancePerMille = 962 };
     }
 
     private void Assembly(Gift gift, Product product, ImmutableArray<Work> first)

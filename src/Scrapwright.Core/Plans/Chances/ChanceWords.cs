@@ -9,6 +9,7 @@ public static class ChanceWords
     /// <param name="perMille">The chance in thousandths, 0 to 1000.</param>
     public static string Odds(int perMille) => perMille switch
     {
+        >= 1000 => "as good as always",
         >= 999 => "999 times in 1000",
         >= 995 => "199 times in 200",
         >= 990 => "99 times in 100",
@@ -22,9 +23,10 @@ public static class ChanceWords
         _ => "less than 1 time in 2",
     };
 
-    /// <summary>The number itself: "95.3 %". Rounded down to a tenth of a per cent.</summary>
+    /// <summary>The number itself: "95.3 %". Rounded down to a tenth of a per cent; what would read as certain is "over 99.9 %".</summary>
     /// <param name="perMille">The chance in thousandths, 0 to 1000.</param>
-    public static string Percent(int perMille) => string.Create(CultureInfo.InvariantCulture, $"{perMille / 10.0:0.0} %");
+    public static string Percent(int perMille) =>
+        perMille >= 1000 ? "over 99.9 %" : string.Create(CultureInfo.InvariantCulture, $"{perMille / 10.0:0.0} %");
 
     /// <summary>Both: "19 times in 20 (95.3 %)".</summary>
     /// <param name="perMille">The chance in thousandths, 0 to 1000.</param>

@@ -55,9 +55,10 @@ public sealed class BruteForceTests
     private static long[] Best(PlanRequest request)
     {
         var pile = request.Pile;
-        var part = ((DesignOutcome.Derived)GiftDesigns.Derive(request.Gifts, [], request.Shop)[0].Outcome).Product.Parts[0];
-        var needs = new PanelNeeds(part, 2, 1, request.Shop);
-        var both = new PanelNeeds(part, 2, 2, request.Shop);
+        var product = ((DesignOutcome.Derived)GiftDesigns.Derive(request.Gifts, [], request.Shop)[0].Outcome).Product;
+        var part = product.Parts[0];
+        var needs = new PanelNeeds(part, 2, 1, request.Shop) { Margins = GiftMargins.Of(product, request.Shop).OfPanel(part.Key, 2, 1) };
+        var both = new PanelNeeds(part, 2, 2, request.Shop) { Margins = GiftMargins.Of(product, request.Shop).OfPanel(part.Key, 2, 2) };
         var weights = PriorityWeights.Of(request.Gifts);
         long[] best = [0, 0, 0, 0];
         for (var code = 0; code < (int)Math.Pow(Ways.Length, pile.Length); code++)
@@ -129,11 +130,13 @@ public sealed class BruteForceTests
 
     private static HashSet<string> Species(List<(Offcut Offcut, int Layers)> strips) => [.. strips.Select(s => s.Offcut.Species)];
 
+    /// <summary>Layers of one offcut share its two edges, so each counts as if all of them lay in the glue-up.</summary>
     private static bool Holds(List<(Offcut Offcut, int Layers)> strips, PanelNeeds needs)
     {
         var shop = needs.Shop;
         return strips.Count >= 3
-            && Length.Sum(strips.Select(s => StripMilling.Width(s.Offcut.Width, shop).End)) >= needs.RoughWidth(strips.Count)
+            && Length.Sum(strips.Select(s => StripMilling.Width(s.Offcut.Width, shop).End)) 
+                >= needs.WidthBase + (needs.WidthPerEdge * strips.Sum(s => 2 * s.Layers))
             && strips.All(s => StripMilling.Thickness(s.Offcut, s.Offcut.Length, s.Offcut.Width, s.Layers, shop) is var l && l.End >= needs.StripThickness(l.Spread))
             && HasOrder([.. strips.Select(s => s.Offcut.Species)], shop.MinimumContrast, null);
     }

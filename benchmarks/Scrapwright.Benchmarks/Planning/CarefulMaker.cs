@@ -101,8 +101,8 @@ internal sealed class CarefulMaker
     private List<SegmentOption>? Strips(PanelCandidate panel, OpenPile pile)
     {
         List<SegmentOption> strips = [];
-        long width = 0;
-        while (strips.Count < panel.Wish.MinimumStrips || width < Needed(panel, strips.Count))
+        long filled = 0;
+        while (strips.Count < panel.Wish.MinimumStrips || filled < Grid.Hundredths.Up(panel.Needs.WidthBase))
         {
             var next = options.ForPanel(panel.Index)
                 .Where(o => problem.Patterns[o.Segment.Pattern] is { Route: Route.MillWhole, Lanes.Length: 1 } && pile.HasRoom(o)
@@ -118,7 +118,7 @@ internal sealed class CarefulMaker
 
             strips.Add(next);
             pile.Take(next);
-            width += next.Width;
+            filled += next.Filling;
         }
 
         return strips;
@@ -126,7 +126,4 @@ internal sealed class CarefulMaker
 
     // The shortest that fits comes first: a long one is kept for what needs it.
     private Core.Measures.Length LengthOf(SegmentOption option) => problem.Patterns[option.Segment.Pattern].Offcut.Length;
-
-    private static long Needed(PanelCandidate panel, int strips) =>
-        Grid.Hundredths.Up(panel.Needs.WidthBase) + (Grid.Hundredths.Up(panel.Needs.WidthPerStrip) * strips);
 }

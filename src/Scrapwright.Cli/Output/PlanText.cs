@@ -4,6 +4,7 @@ using Scrapwright.Core.Fits;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Chances;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Cli.Output;
@@ -18,7 +19,9 @@ internal static class PlanText
         foreach (var made in plan.Made)
         {
             var glueUps = plan.GlueUps.Where(glueUp => glueUp.IsFor(made.Gift)).Select(glueUp => glueUp.Id).ToArray();
-            yield return $"  {made.Gift}: {Count(made.Parts.Length, "part")}{(glueUps.Length == 0 ? "" : $" from {string.Join(", ", glueUps)}")}";
+            yield return $"  {made.Gift}: {Count(made.Parts.Length, "part")}{(glueUps.Length == 0 ? "" : $" from {string.Join(", ", glueUps)}")}{Odds(made.ChancePerMille)}";
+            foreach (var glueUp in plan.GlueUps.Where(glueUp => glueUp.IsFor(made.Gift) && glueUps.Length > 1))
+                yield return $"    {glueUp.Id} holds its size {ChanceWords.Both(glueUp.ChancePerMille)}";
         }
 
         foreach (var line in Unmade(plan.Unmade, plan.Request.Shop)) yield return line;
@@ -71,6 +74,8 @@ internal static class PlanText
             foreach (var reason in gift.Reasons) yield return $"  {gift.Gift}: {ReasonText.Write(reason, Style(shop))}";
         }
     }
+
+    private static string Odds(int? perMille) => perMille is { } chance ? $", meets size {ChanceWords.Both(chance)}" : "";
 
     internal static LengthStyle Style(Shop shop) => new() { Unit = shop.Unit, Denominator = shop.Denominator };
 

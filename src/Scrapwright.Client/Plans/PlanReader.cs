@@ -6,6 +6,7 @@ using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Chances;
 using Scrapwright.Core.Plans.Why;
 using Scrapwright.Core.Sheets;
 using Scrapwright.Core.Wood;
@@ -21,6 +22,7 @@ public sealed class PlanReader
     private readonly Lazy<Dictionary<string, PanelMovement>> movements;
     private readonly Lazy<ImmutableArray<GiftDifference>> differences;
     private readonly Lazy<ImmutableArray<Consumable>> consumables;
+    private readonly Lazy<PlanChances> chances;
 
     /// <summary>A reader of one plan.</summary>
     public PlanReader(Plan plan)
@@ -31,6 +33,7 @@ public sealed class PlanReader
         weights = new(() => GiftWeights.Of(Index).ToDictionary(w => w.Gift, StringComparer.Ordinal));
         differences = new(() => GiftDifference.WorthALook(Index));
         movements = new(() => plan.GlueUps.Zip(PanelMovement.Of(Index)).ToDictionary(pair => pair.First.Id, pair => pair.Second, StringComparer.Ordinal));
+        chances = new(() => PlanChances.Of(plan));
         consumables = new(() => Consumables.For(plan, Index.Designs));
     }
 
@@ -39,6 +42,9 @@ public sealed class PlanReader
 
     /// <summary>The plan.</summary>
     public Plan Plan => Index.Plan;
+
+    /// <summary>How likely panels, boards and gifts meet size. Worked out once, when first asked for.</summary>
+    public PlanChances Chances => chances.Value;
 
     /// <summary>All glue-ups of the part that a glue-up is for.</summary>
     public ImmutableArray<GlueUp> PanelsOf(GlueUp glueUp) => [.. Plan.GlueUps.Where(g => g.IsFor(glueUp.Gift, glueUp.Part))];

@@ -69,4 +69,27 @@ public static class Chance
     /// <summary>Length kept in hand for a spread at the asked chance, rounded up to a picometre.</summary>
     public static Length Margin(Length spread, int percent) =>
         Length.FromPicometres((long)Math.Ceiling(spread.Picometres * Deviations(percent)));
+
+    /// <summary>How many standard deviations leave only the given risk above them: the inverse of the upper tail, exact to 1e-7 of it.</summary>
+    /// <param name="riskPerMille">Risk. [‰], above 0 and below 1000; below 1e-4 it is taken as 1e-4.</param>
+    /// <remarks>Source: [AbramowitzStegun] formula 26.2.23, then three steps of Newton's method on <see cref="NormalShare"/>.</remarks>
+    public static double DeviationsForRisk(double riskPerMille)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(riskPerMille, 0);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(riskPerMille, 1000);
+        var risk = Math.Max(riskPerMille, 1e-4) / 1000;
+        if (risk > 0.5)
+        {
+            return -DeviationsForRisk(1000 - riskPerMille);
+        }
+
+        var t = Math.Sqrt(-2 * Math.Log(risk));
+        var z = t - ((2.515517 + (t * (0.802853 + (t * 0.010328)))) / (1 + (t * (1.432788 + (t * (0.189269 + (t * 0.001308)))))));
+        for (var step = 0; step < 3; step++)
+        {
+            z += (NormalShare(-z) - risk) * Math.Sqrt(2 * Math.PI) * Math.Exp(z * z / 2);
+        }
+
+        return z;
+    }
 }

@@ -11,18 +11,25 @@ namespace Scrapwright.Core.Milling;
 /// <param name="Shop">The shop.</param>
 public sealed record PanelNeeds(Part Part, int Blanks, int Layers, Shop Shop)
 {
-    /// <summary>Least shared length of the strips: blanks, kerfs between them, both ends squared.</summary>
+    /// <summary>Edges of five strips: where the tangent of <see cref="RoughWidth(int)"/> touches the root.</summary>
+    private const int UsualEdges = 10;
+
+    /// <summary>What is held in hand; when nothing is said, nothing. <see cref="GiftMargins"/> gives what a gift's chance asks for.</summary>
+    public SizeMargins Margins { get; init; } = SizeMargins.None;
+
+    /// <summary>Least shared length of the strips: blanks, kerfs between them, both ends squared, and what is held in hand for those, rounded up to a mark of the rule.</summary>
     public Length Overlap =>
-        CrosscutYield.Needed(Blanks, Part.Length, Shop.TableSaw.Kerf) + (Shop.Allowances.EndTrim.Mean * 2);
+        CrosscutYield.Needed(Blanks, Part.Length, Shop.TableSaw.Kerf) + (Shop.Allowances.EndTrim.Mean * 2)
+        + ReadableSize.Up(Times(Shop.Allowances.EndTrim.Spread, Math.Sqrt(2) * Margins.Length), Shop.Unit);
 
     /// <summary>Thickness of panel or layer when it comes from the planer: finished thickness and both faces' sanding.</summary>
     public Length PlanedThickness => Part.Thickness + (Shop.Allowances.Sand.Mean * 2);
 
-    /// <summary>Expected thickness that strips, known with the given spread, must have when glued so that every layer reaches its size with the asked chance.</summary>
-    /// <param name="stripSpread">One standard deviation of the thinnest strip's thickness.</param>
+    /// <summary>Expected thickness that a strip, known with the given spread, must have when glued so that every layer reaches its size with the margin in hand.</summary>
+    /// <param name="stripSpread">One standard deviation of the strip's thickness.</param>
     public Length StripThickness(Length stripSpread)
     {
-        var margin = Chance.Margin(ThicknessBuilder(Length.Zero, stripSpread).Spread, Shop.ConfidencePercent);
+        var margin = Times(ThicknessBuilder(Length.Zero, stripSpread).Spread, Margins.Thickness);
         var layer = PlanedThickness + CleanUp + margin;
         return (layer * Layers) + (Shop.Bandsaw.Kerf * (Layers - 1)) + Shop.Allowances.PanelFlatten.Mean;
     }
@@ -35,37 +42,31 @@ public sealed record PanelNeeds(Part Part, int Blanks, int Layers, Shop Shop)
             .Build();
 
     /// <summary>Width from the glued strips to trimmed.</summary>
-    public Ladder WidthLadder(Length roughWidth, int strips) =>
-        WidthBuilder(roughWidth, strips).WorkTo(Operation.TrimWidth, Part.Width).Build();
-
-    /// <summary>Chance, in thousandths rounded down, that width and thickness both hold.</summary>
-    public int ChancePerMille(Length strips, Length stripSpread, Length roughWidth, int stripCount)
-    {
-        var thickness = ThicknessBuilder(strips, stripSpread);
-        var width = WidthBuilder(roughWidth, stripCount);
-        return (int)Math.Floor(1000
-            * Chance.OfAtLeast(thickness.Size, thickness.Spread, PlanedThickness)
-            * Chance.OfAtLeast(width.Size, width.Spread, Part.Width));
-    }
+    /// <param name="roughWidth">Sum of the strips' net widths.</param>
+    /// <param name="stripsSpread">One standard deviation of that sum.</param>
+    public Ladder WidthLadder(Length roughWidth, Length stripsSpread) =>
+        new LadderBuilder(roughWidth, stripsSpread).Take(Operation.TrimWidth, Shop.Allowances.WidthTrim).WorkTo(Operation.TrimWidth, Part.Width).Build();
 
     /// <summary>
-    /// Expected sum of net widths that a glue-up of so many strips must have: <see cref="WidthBase"/> + strips × <see cref="WidthPerStrip"/>.
-    /// The spread grows with the root of the number of strips; the tangent at five strips is never below the root, so the margin is never too small.
+    /// Expected sum of net widths that a glue-up of so many strips, both edges of each jointed alone, must have: <see cref="WidthBase"/> + edges × <see cref="WidthPerEdge"/>.
+    /// The spread grows with the root of the number of edges; its tangent at five strips is never below the root, so the margin is never too small.
     /// </summary>
-    public Length RoughWidth(int strips) => WidthBase + (WidthPerStrip * strips);
+    public Length RoughWidth(int strips) => WidthBase + (WidthPerEdge * (2 * strips));
 
     /// <summary>The part of <see cref="RoughWidth(int)"/> that does not depend on the number of strips.</summary>
-    public Length WidthBase =>
-        Part.Width + Shop.Allowances.WidthTrim.Mean
-        + Chance.Margin(Shop.Allowances.WidthTrim.Spread, Shop.ConfidencePercent)
-        + Times(StripMargin, Math.Sqrt(5) / 2);
+    public Length WidthBase => Part.Width + Shop.Allowances.WidthTrim.Mean + Times(UsualSpread, Margins.Width * (1 - (UsualEdges * ShareOfAnEdge / 2)));
 
-    /// <summary>The part of <see cref="RoughWidth(int)"/> that each strip adds.</summary>
-    public Length WidthPerStrip => Times(StripMargin, 1 / (2 * Math.Sqrt(5)));
+    /// <summary>The part of <see cref="RoughWidth(int)"/> that each jointed edge adds; edges whose spreads add up in full, not as squares, count as often as the square of their number.</summary>
+    public Length WidthPerEdge => Times(UsualSpread, Margins.Width * ShareOfAnEdge / 2);
+
+    /// <summary>Spread of the width of a glue-up of five strips, before it is trimmed.</summary>
+    internal Length UsualSpread => new LadderBuilder(Length.Zero, Length.Zero)
+        .Take(Operation.EdgeJoint, Shop.Allowances.EdgeJoint, times: UsualEdges).Take(Operation.TrimWidth, Shop.Allowances.WidthTrim).Spread;
+
+    /// <summary>Share of one edge in the square of that spread.</summary>
+    private double ShareOfAnEdge => UsualSpread.IsZero ? 0 : Square(Shop.Allowances.EdgeJoint.Spread) / Square(UsualSpread);
 
     private Length CleanUp => Layers > 1 ? Shop.Allowances.ResawCleanUp.Mean : Length.Zero;
-
-    private Length StripMargin => Chance.Margin(StripMilling.Width(Part.Width, Shop).Spread, Shop.ConfidencePercent);
 
     private static Length Times(Length length, double factor) =>
         Length.FromPicometres((long)Math.Ceiling(length.Picometres * factor));
@@ -78,9 +79,5 @@ public sealed record PanelNeeds(Part Part, int Blanks, int Layers, Shop Shop)
             : builder.SawIntoLayers(Operation.Resaw, Layers, Shop.Bandsaw.Kerf).Take(Operation.PlanePanel, Shop.Allowances.ResawCleanUp);
     }
 
-    private LadderBuilder WidthBuilder(Length roughWidth, int strips)
-    {
-        var spread = StripMilling.Width(Part.Width, Shop).Spread;
-        return new LadderBuilder(roughWidth, Times(spread, Math.Sqrt(strips))).Take(Operation.TrimWidth, Shop.Allowances.WidthTrim);
-    }
+    private static double Square(Length length) => (double)length.Picometres * length.Picometres;
 }

@@ -7,7 +7,7 @@ using Scrapwright.Core.Wood;
 namespace Scrapwright.Core.Plans;
 
 /// <summary>What the panels of one part lack.</summary>
-internal sealed class PanelShortage(Part part, Shop shop)
+internal sealed class PanelShortage(Part part, GiftMargins margins, Shop shop)
 {
     private const int MostLayers = 3;
     private const int MostStrips = 24;
@@ -85,7 +85,7 @@ internal sealed class PanelShortage(Part part, Shop shop)
 
             for (var strips = Math.Max(1, wish.MinimumStrips); strips <= Math.Min(wish.MaximumStrips, MostStrips); strips++)
             {
-                yield return new Way(new PanelNeeds(part, blanks, layers, shop), glueUps, strips);
+                yield return new Way(new PanelNeeds(part, blanks, layers, shop) { Margins = margins.OfPanel(part.Key, blanks, layers) }, glueUps, strips);
             }
         }
     }

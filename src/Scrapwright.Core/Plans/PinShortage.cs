@@ -19,7 +19,7 @@ internal static class PinShortage
         var shop = request.Shop;
 
         // A part of several copies may be cut from panels of a single blank each: nothing shorter is ever of use.
-        var needs = new PanelNeeds(part, 1, 1, shop);
+        var needs = new PanelNeeds(part, 1, 1, shop) { Margins = GiftMargins.Of(product, shop).OfPanel(part.Key, part.Count, 1) };
         if (offcut.Length < needs.Overlap) return Fault(PinFault.TooShort, needs.Overlap, offcut.Length);
         var width = StripMilling.Width(offcut.Width, shop).End;
         if (width < shop.NarrowestStrip) return Fault(PinFault.TooNarrow, shop.NarrowestStrip, width);

@@ -53,6 +53,7 @@ public static class PlanAudit
         new RodCheck(facts, findings).Check(replay.Stock);
         new ChoiceCheck(facts, findings).Check();
         new LevelCheck(facts, findings).Check();
+        replay.Chances.Check();
         return findings.ToArray();
     }
 }

@@ -3,6 +3,7 @@ using System.Numerics;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
+using Scrapwright.Core.Milling;
 
 namespace Scrapwright.Core.Plans;
 
@@ -51,27 +52,45 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
         var labels = made.Select(m => m.Gift).ToHashSet(StringComparer.Ordinal);
         var offcuts = request.Pile.SelectMany(o => o.Pieces()).ToDictionary(o => o.Label, StringComparer.Ordinal);
         var looks = new LooksScore(designs, labels, glueUps, boards, offcuts);
+        var margins = new Dictionary<string, GiftMargins>(StringComparer.Ordinal);
         long wood = 0;
         foreach (var glueUp in glueUps)
         {
-            if (ProductOf(designs, glueUp.Gift)?.Parts.FirstOrDefault(p => p.Key == glueUp.Part) is { } part)
+            if (ProductOf(designs, glueUp.Gift) is { } product && product.Parts.FirstOrDefault(p => p.Key == glueUp.Part && p.Kind == PartKind.Panel) is { } part)
             {
-                var length = Run(Enumerable.Repeat(part.Length, glueUp.Blanks), request);
+                var inHand = glueUp.Also.Where(a => IsAlike(a, part))
+                    .Aggregate(InHand(glueUp, glueUp.Gift, part.Key), (all, share) => all.Or(InHand(glueUp, share.Gift, share.Part)));
+                var length = new PanelNeeds(part, glueUp.Blanks, glueUp.Layers, request.Shop) { Margins = inHand }.Overlap;
                 wood += glueUp.Strips.Sum(s => Cut(length, s.RoughWidth, s.Layers, s.Offcut));
             }
         }
 
         foreach (var board in boards)
         {
-            var product = ProductOf(designs, board.Gift);
-            if (product?.Runs.FirstOrDefault(r => r.Mark == board.Run) is { } run)
+            if (ProductOf(designs, board.Gift) is { } product && product.Runs.FirstOrDefault(r => r.Mark == board.Run) is { Members.IsEmpty: false } run)
             {
-                var lengths = run.Members.Select(m => product.Parts.FirstOrDefault(p => p.Key == m.Part)?.Length ?? default);
-                wood += Cut(Run(lengths, request), board.RoughWidth, board.Layers, board.Offcut);
+                var needs = new SolidNeeds(run, product.Parts, request.Shop) { Margins = MarginsOf(board.Gift, product).OfBoard(run.Mark) };
+                wood += Cut(needs.Length, board.RoughWidth, board.Layers, board.Offcut);
             }
         }
 
         return new PlanScores(request.Gifts.Where(g => labels.Contains(g.Label)).Sum(g => weights[g.Priority]), looks.Points(), wood, glueUps.Length);
+
+        bool IsAlike(GlueUpShare share, Part part) =>
+            ProductOf(designs, share.Gift)?.Parts.FirstOrDefault(p => p.Key == share.Part && p.Kind == PartKind.Panel) is { } other
+            && (other.Length, other.Width, other.Thickness) == (part.Length, part.Width, part.Thickness);
+
+        SizeMargins InHand(GlueUp glueUp, string gift, string part) => MarginsOf(gift, ProductOf(designs, gift)!).OfPanel(part, glueUp.Blanks, glueUp.Layers);
+
+        GiftMargins MarginsOf(string gift, Product product)
+        {
+            if (!margins.TryGetValue(gift, out var known))
+            {
+                margins[gift] = known = GiftMargins.Of(product, request.Shop);
+            }
+
+            return known;
+        }
 
         long Cut(Length length, Length width, int layers, string offcut)
         {
@@ -84,12 +103,6 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
             var share = CubicMillimetre * Math.Max(1, layers);
             return (long)((volume + share - 1) / share);
         }
-    }
-
-    private static Length Run(IEnumerable<Length> parts, PlanRequest request)
-    {
-        Length[] lengths = [.. parts];
-        return Length.Sum(lengths) + (request.Shop.TableSaw.Kerf * (lengths.Length - 1)) + (request.Shop.Allowances.EndTrim.Mean * 2);
     }
 
     private static Product? ProductOf(ImmutableArray<GiftDesign> designs, string gift) =>

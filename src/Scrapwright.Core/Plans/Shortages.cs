@@ -37,10 +37,11 @@ public static class Shortages
     private static ImmutableArray<Reason> For(string gift, Product product, ImmutableArray<Leftover> leftovers, PlanRequest request)
     {
         var shop = request.Shop;
+        var margins = GiftMargins.Of(product, shop);
         var done = DoneWork.Of(request);
         var panels = product.Parts.Where(p => p is { Kind: PartKind.Panel, Wish: not null } && done.StillNeeded(gift, p) > 0)
-            .Select(p => new PanelShortage(p with { Count = done.StillNeeded(gift, p) }, shop)).ToArray();
-        var runs = product.Runs.Where(r => !r.Members.IsEmpty && !done.IsCut(gift, r.Mark)).Select(r => new SolidNeeds(r, product.Parts, shop)).ToArray();
+            .Select(p => new PanelShortage(p with { Count = done.StillNeeded(gift, p) }, margins, shop)).ToArray();
+        var runs = product.Runs.Where(r => !r.Members.IsEmpty && !done.IsCut(gift, r.Mark)).Select(r => new SolidNeeds(r, product.Parts, shop) { Margins = margins.OfBoard(r.Mark) }).ToArray();
         ImmutableArray<Reason> beyond =
         [
             .. panels.Select(p => p.FindLimit()).OfType<Reason>(),

@@ -2,6 +2,7 @@ using Scrapwright.Core.Finishing;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Chances;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Sheets;
@@ -9,6 +10,8 @@ namespace Scrapwright.Core.Sheets;
 /// <summary>What a sheet shows of a glue-up: drawing, clamps, chance, ladders, resaw sum.</summary>
 internal static class GlueUpBlocks
 {
+    private const double PlotMm = 22;
+
     internal static IEnumerable<Block> Of(PlanFacts facts, GlueUp glueUp, double width)
     {
         yield return Block.Of(GlueUpDrawing.Draw(glueUp, facts, DrawingLook.Hatched, width, 90), "", 2) with { WithNext = true };
@@ -86,6 +89,15 @@ internal static class GlueUpBlocks
         var left = Ladder(pen, facts, 0, half, "Thickness", glueUp.ThicknessLadder);
         var right = Ladder(pen, facts, half + 6, half, "Width", glueUp.WidthLadder);
         if (!advice.Facts.IsEmpty) right = Advice(pen, advice, half + 6, right, half);
+        if (facts.Chances.FindPanel(glueUp.Id) is { } chance)
+        {
+            // Below the shorter of the two columns.
+            var (x, top) = left <= right ? (0.0, left + 2) : (half + 6, right + 2);
+            pen.AddAll(WidthPlot.Draw(chance, facts.Shop, half, PlotMm).Marks.Select(m => m.Moved(x, top)));
+            pen.Text(x + half, top + PlotMm + 2.2, $"wide enough {PlanWords.Chance(SizeChances.ToPerMille(chance.Sizes.Width))}", 8, false, Side.Right);
+            (left, right) = left <= right ? (top + PlotMm + 3, right) : (left, top + PlotMm + 3);
+        }
+
         return new(Math.Max(left, right) + 4.5, pen.Marks);
     }
 

@@ -54,12 +54,11 @@ internal static class OverviewPages
 
     private static IEnumerable<Block> Gifts(PlanFacts facts, double width)
     {
-        var table = new Table(facts.Hatches, Table.Fit(width, 1, new Column("Gift", 30), new("What", 60), new("For", 32), new("Due", 22), new("Chance that it holds size", 34)));
+        var table = new Table(facts.Hatches, Table.Fit(width, 1, new Column("Gift", 30), new("What", 60), new("For", 32), new("Due", 22), new("Holds its size", 46)));
         foreach (var made in facts.Plan.Made)
         {
             var gift = facts.Gift(made.Gift);
-            var chances = facts.Plan.GlueUps.Where(g => g.IsFor(made.Gift)).Select(g => g.ChancePerMille).ToArray();
-            var chance = chances.Length == 0 ? "" : PlanWords.Chance((int)chances.Aggregate(1000L, (all, one) => all * one / 1000));
+            var chance = made.ChancePerMille is { } perMille ? PlanWords.Chance(perMille) : "";
             table.Row(
                 [new(made.Gift, 11, true), new(facts.Product(made.Gift)?.Summary ?? gift?.Design ?? "", 9.5), new(gift?.Recipient ?? "", 9.5), new(Date(gift?.Due), 9.5), new(chance, 9.5)], 6.4);
         }

@@ -4,6 +4,7 @@ using Scrapwright.Core.Finishing;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Chances;
 using Scrapwright.Core.Shops;
 using Scrapwright.Core.Wood;
 
@@ -12,6 +13,8 @@ namespace Scrapwright.Core.Sheets;
 /// <summary>What the sheets look up in a plan again and again.</summary>
 internal sealed class PlanFacts
 {
+    private PlanChances? chances;
+
     internal PlanFacts(Plan plan, ImmutableArray<GiftDesign> designs)
     {
         Index = new PlanIndex(plan, designs);
@@ -20,6 +23,9 @@ internal sealed class PlanFacts
     }
 
     internal PlanIndex Index { get; }
+
+    /// <summary>How likely panels and gifts meet size; worked out when first asked for.</summary>
+    internal PlanChances Chances => chances ??= PlanChances.Of(Plan, Designs);
 
     internal Plan Plan => Index.Plan;
 

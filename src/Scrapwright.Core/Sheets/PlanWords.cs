@@ -1,4 +1,5 @@
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Chances;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Sheets;
@@ -83,19 +84,9 @@ public static class PlanWords
         return string.Join(", ", new[] { HeartOf(strip), strip.TurnedOver ? "turn over" : "" }.Where(t => t.Length > 0));
     }
 
-    /// <summary>A chance in words, never better than it is: "19 in 20".</summary>
+    /// <summary>A chance in words with the number beside, which stays on one line with its sign.</summary>
     /// <param name="perMille">The chance in thousandths, 0 to 1000.</param>
-    public static string Chance(int perMille) => perMille switch
-    {
-        >= 990 => "99 in 100",
-        >= 950 => "19 in 20",
-        >= 900 => "9 in 10",
-        >= 800 => "4 in 5",
-        >= 750 => "3 in 4",
-        >= 667 => "2 in 3",
-        >= 500 => "1 in 2",
-        _ => "less than 1 in 2",
-    };
+    public static string Chance(int perMille) => ChanceWords.Both(perMille).Replace(" %", $"{Typesetting.Tie}%", StringComparison.Ordinal);
 
     /// <summary>Minutes as people say them: "45 min", "1 h 30 min", "1 day".</summary>
     public static string Minutes(int minutes) => minutes switch

@@ -159,8 +159,8 @@ internal sealed partial class PlanBuilder
             RoughWidth = glued.Width,
             TargetWidth = panel.Part.Width,
             ThicknessLadder = needs.ThicknessLadder(glued.Thickness, spread),
-            WidthLadder = needs.WidthLadder(glued.Width, strips.Length),
-            ChancePerMille = needs.ChancePerMille(glued.Thickness, spread, glued.Width, strips.Length),
+            WidthLadder = needs.WidthLadder(glued.Width, Length.Zero),
+            ChancePerMille = 0,
             LeastContrastHundredths = LeastContrast(strips),
             ClampsNeeded = Clamping.Needed(glued.Length, shop),
         };

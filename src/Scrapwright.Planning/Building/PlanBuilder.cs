@@ -3,6 +3,7 @@ using Scrapwright.Core.Designs;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Chances;
 using Scrapwright.Core.Shops;
 using Scrapwright.Core.Wood;
 using Scrapwright.Planning.Problems;
@@ -68,7 +69,7 @@ internal sealed partial class PlanBuilder
         var place = problem.Offcuts.Select((o, i) => (o.Label, i)).ToDictionary(x => x.Label, x => x.i);
         var left = leftovers.InOrder(place, steps);
         ImmutableArray<MadeGift> made = [.. gifts.Select(Made)];
-        return new Plan
+        return PlanChances.Stated(new Plan
         {
             Request = problem.Request,
             Fingerprint = PlanJson.Fingerprint(problem.Request),
@@ -83,7 +84,7 @@ internal sealed partial class PlanBuilder
             Shopping = ShoppingList.For(problem.Request, made, rods),
             Before = problem.Before,
             Levels = [.. placement.Values.Select(v => new Level { Kind = v.Kind, Value = v.Value, Bound = bounds.GetValueOrDefault(v.Kind, v.Value) })],
-        };
+        });
     }
 
     private List<PlacedStrip> MillOffcuts()

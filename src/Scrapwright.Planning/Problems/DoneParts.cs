@@ -13,25 +13,27 @@ namespace Scrapwright.Planning.Problems;
 internal static class DoneParts
 {
     internal static void Add(
-        ImmutableArray<PanelCandidate>.Builder panels, ImmutableArray<RunDemand>.Builder runs, IEnumerable<GiftDemand> gifts, DoneWork done, Shop shop)
+        ImmutableArray<PanelCandidate>.Builder panels, ImmutableArray<RunDemand>.Builder runs, IReadOnlyList<GiftDemand> gifts, IReadOnlyList<GiftMargins> inHand, DoneWork done, Shop shop)
     {
         foreach (var gift in gifts)
         {
+            var margins = inHand[gift.Index];
             foreach (var glueUp in done.Glued.Where(g => g.Gift == gift.Gift.Label))
             {
                 var part = gift.Product.Parts.First(p => p.Key == glueUp.Part);
-                var needs = new PanelNeeds(part, glueUp.Blanks, glueUp.Layers, shop);
+                ImmutableArray<PanelShare> shares = [new(gift.Index, part, glueUp.PiecesFor(gift.Gift.Label, part.Key)), .. SharesOf(glueUp, part, gifts)];
+                var needs = new PanelNeeds(part, glueUp.Blanks, glueUp.Layers, shop) { Margins = SharedPanels.InHand(inHand, shares, glueUp.Blanks, glueUp.Layers) };
                 panels.Add(new PanelCandidate(panels.Count, gift.Index, part, needs, 0, ProblemMaker.WidestRough(needs, shop))
                 {
                     Done = glueUp,
-                    Shares = [new(gift.Index, part, glueUp.PiecesFor(gift.Gift.Label, part.Key)), .. SharesOf(glueUp, part, gifts)],
+                    Shares = shares,
                 });
             }
 
             foreach (var board in done.Cut.Where(b => b.Gift == gift.Gift.Label))
             {
                 var run = gift.Product.Runs.First(r => r.Mark == board.Run);
-                runs.Add(new RunDemand(runs.Count, gift.Index, [run], new SolidNeeds(run, gift.Product.Parts, shop)) { Done = board });
+                runs.Add(new RunDemand(runs.Count, gift.Index, [run], new SolidNeeds(run, gift.Product.Parts, shop) { Margins = margins.OfBoard(run.Mark) }) { Done = board });
             }
         }
     }

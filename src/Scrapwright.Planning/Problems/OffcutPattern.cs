@@ -20,6 +20,13 @@ internal sealed record OffcutPattern(Offcut Offcut, int OffcutIndex, Route Route
     /// <summary>How many strips it is ripped into.</summary>
     internal int Rips => Lanes.Length / Layers;
 
+    /// <summary>
+    /// How many edges were jointed, each with its own spread, since a saw set the width of a lane. Ripped after milling, the first has an edge that the fence runs on,
+    /// and the last has what that edge was over or under as well.
+    /// </summary>
+    internal int EdgesJointed(int lane) =>
+        Route != Route.MillWhole || Rips == 1 ? 2 : lane / Layers == 0 ? 1 : lane / Layers == Rips - 1 ? 3 : 2;
+
     /// <summary>True when a lane is cut into pieces already.</summary>
     internal bool IsCut(int lane) => Runs.Any(r => r.Lane == lane && r.Piece is not null);
 

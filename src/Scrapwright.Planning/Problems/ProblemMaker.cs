@@ -30,29 +30,31 @@ internal static class ProblemMaker
 
         var panels = ImmutableArray.CreateBuilder<PanelCandidate>();
         var runs = ImmutableArray.CreateBuilder<RunDemand>();
+        ImmutableArray<GiftMargins> inHand = [.. gifts.Select(g => GiftMargins.Of(g.Product, request.Shop))];
         foreach (var gift in gifts)
         {
+            var margins = inHand[gift.Index];
             foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel))
             {
                 if (done.StillNeeded(gift.Gift.Label, part) is > 0 and var count)
                 {
-                    AddModes(panels, gift.Index, part, count, request.Shop);
+                    AddModes(panels, gift.Index, part, count, margins, request.Shop);
                 }
             }
 
             foreach (var alike in gift.Product.Runs.Where(r => !done.IsCut(gift.Gift.Label, r.Mark)).GroupBy(r => SizesOf(r, gift.Product.Parts)))
             {
-                runs.Add(new RunDemand(runs.Count, gift.Index, [.. alike], new SolidNeeds(alike.First(), gift.Product.Parts, request.Shop)));
+                runs.Add(new RunDemand(runs.Count, gift.Index, [.. alike], new SolidNeeds(alike.First(), gift.Product.Parts, request.Shop) { Margins = margins.OfBoard(alike.First().Mark) }));
             }
         }
 
         var longest = request.Pile.Select(o => o.Length).DefaultIfEmpty(Length.Zero).Max();
-        foreach (var (shares, needs) in SharedPanels.Of(gifts, done, longest, request.Shop))
+        foreach (var (shares, needs) in SharedPanels.Of(gifts, done, inHand, longest, request.Shop))
         {
             AddShared(panels, shares, needs, request.Shop);
         }
 
-        DoneParts.Add(panels, runs, gifts, done, request.Shop);
+        DoneParts.Add(panels, runs, gifts, inHand, done, request.Shop);
         var offcuts = request.Pile.SelectMany(o => o.Pieces()).ToImmutableArray();
         var thinnest = panels.Select(p => p.Needs.StripThickness(Length.Zero)).Concat(runs.Select(r => r.Needs.StripThickness(Length.Zero))).DefaultIfEmpty(Length.Zero).Min();
         var patternNeeds = new PatternNeeds(
@@ -90,7 +92,7 @@ internal static class ProblemMaker
     /// Every sensible number of layers and blanks: one glue-up for all copies, or two or three alike.
     /// A panel of a single blank is too short to work well when more than one is needed, and a layer nobody needs is not sawn.
     /// </summary>
-    private static void AddModes(ImmutableArray<PanelCandidate>.Builder panels, int gift, Part part, int count, Shop shop)
+    private static void AddModes(ImmutableArray<PanelCandidate>.Builder panels, int gift, Part part, int count, GiftMargins margins, Shop shop)
     {
         var modes = new SortedSet<(int Layers, int Blanks)>();
         var mostGlueUps = count <= 3 ? 1 : count <= 8 ? 2 : 3;
@@ -113,7 +115,7 @@ internal static class ProblemMaker
 
         foreach (var (layers, blanks) in modes)
         {
-            var needs = new PanelNeeds(part, blanks, layers, shop);
+            var needs = new PanelNeeds(part, blanks, layers, shop) { Margins = margins.OfPanel(part.Key, blanks, layers) };
             var widest = WidestRough(needs, shop);
             if (widest < needs.RoughWidth(part.Wish?.MinimumStrips ?? 1) || !IsAllowed(needs, shop))
             {

@@ -155,11 +155,10 @@ internal sealed class ColumnMaster : IDisposable
         few.SetCoefficient(number, -panel.Wish.MinimumStrips);
         var many = solver.MakeConstraint(double.NegativeInfinity, 0);
         many.SetCoefficient(number, -panel.Wish.MaximumStrips);
-        var perStrip = Grid.Hundredths.Up(panel.Needs.WidthPerStrip);
         foreach (var option in options)
         {
             var strip = Strip(option);
-            width.SetCoefficient(strip, option.Width - perStrip);
+            width.SetCoefficient(strip, option.Filling);
             few.SetCoefficient(strip, 1);
             many.SetCoefficient(strip, 1);
         }

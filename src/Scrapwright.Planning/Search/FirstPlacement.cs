@@ -144,14 +144,16 @@ internal sealed class FirstPlacement
         var pairs = places.Values.Select(o => (One: o, Other: SisterSegments.Find(problem, o.Segment) is { } s && s.Lane > o.Segment.Lane ? places.GetValueOrDefault(s) : null))
             .Where(p => p.Other is not null).Select(p => (p.One, Other: p.Other!)).ToList();
         var widest = Grid.Hundredths.Down(panel.WidestRough);
+        var needed = Grid.Hundredths.Up(panel.Needs.WidthBase);
         long width = 0;
-        while (strips.Count < panel.Wish.MinimumStrips || width < WidthNeeded(panel, strips.Count))
+        long filled = 0;
+        while (strips.Count < panel.Wish.MinimumStrips || filled < needed)
         {
-            var missing = Missing(panel, strips.Count + 2, width);
+            var missing = Math.Max(100, needed - filled);
             var (one, other) = pairs
                 .Where(p => trial.HasRoom(p.One) && trial.HasRoom(p.Other) && width + (p.One.Width * 2) + strips.Count + 2 <= widest && Goes(panel, strips, p.One)
                     && strips.Count(s => s.Place == p.One.Place) < Math.Min(p.One.Most, p.Other.Most))
-                .OrderBy(p => Dislike(panel, p.One) * p.One.Wood / Math.Min(p.One.Width * 2, missing)).FirstOrDefault();
+                .OrderBy(p => Dislike(panel, p.One) * p.One.Wood / Math.Min(Math.Max(p.One.Filling + p.Other.Filling, 1), missing)).FirstOrDefault();
             if (one is null || strips.Count + 2 > Math.Min(panel.Wish.MaximumStrips, PlanModel.MostStrips))
             {
                 return null;
@@ -161,6 +163,7 @@ internal sealed class FirstPlacement
             {
                 strips.Add(strip);
                 width += strip.Width;
+                filled += strip.Filling;
                 trial.Take(strip);
             }
         }
@@ -173,14 +176,17 @@ internal sealed class FirstPlacement
         var trial = pile.Copy();
         var strips = new List<SegmentOption>();
         var widest = Grid.Hundredths.Down(panel.WidestRough);
+        var needed = Grid.Hundredths.Up(panel.Needs.WidthBase);
         long width = 0;
-        while (strips.Count < panel.Wish.MinimumStrips || width < WidthNeeded(panel, strips.Count))
+        long filled = 0;
+        while (strips.Count < panel.Wish.MinimumStrips || filled < needed)
         {
-            var missing = Missing(panel, strips.Count + 1, width);
+            // At least a millimetre: width beyond what is missing is worth nothing.
+            var missing = Math.Max(100, needed - filled);
             var next = options.ForPanel(panel.Index)
                 .Where(o => trial.HasRoom(o) && width + o.Width + strips.Count + 1 <= widest && Goes(panel, strips, o)
                     && strips.Count(s => s.Place == o.Place) < o.Most)
-                .MinBy(o => Dislike(panel, o) * o.Wood / Math.Min(o.Width, missing));
+                .MinBy(o => Dislike(panel, o) * o.Wood / Math.Min(Math.Max(o.Filling, 1), missing));
             if (next is null || strips.Count == panel.Wish.MaximumStrips)
             {
                 return null;
@@ -188,6 +194,7 @@ internal sealed class FirstPlacement
 
             strips.Add(next);
             width += next.Width;
+            filled += next.Filling;
             trial.Take(next);
         }
 
@@ -197,12 +204,6 @@ internal sealed class FirstPlacement
     /// <summary>Wood that was not wished for counts as twice as dear; wood that is pinned costs next to nothing.</summary>
     private double Dislike(PanelCandidate panel, SegmentOption option) =>
         problem.IsPinned(panel, option.Segment.Pattern) ? 1e-6 : panel.Wish.Species.IsEmpty || panel.Wish.Species.Contains(option.Species) ? 1 : 2;
-
-    /// <summary>Width still missing, on the grid, at least a millimetre: width beyond it is worth nothing.</summary>
-    private static long Missing(PanelCandidate panel, int strips, long width) => Math.Max(100, WidthNeeded(panel, strips) - width);
-
-    private static long WidthNeeded(PanelCandidate panel, int strips) =>
-        Grid.Hundredths.Up(panel.Needs.WidthBase) + (Grid.Hundredths.Up(panel.Needs.WidthPerStrip) * strips);
 
     private bool Goes(PanelCandidate panel, List<SegmentOption> strips, SegmentOption next)
     {

@@ -233,9 +233,8 @@ internal sealed class FormerPlacement
     {
         var candidate = problem.Panels[panel];
         var strips = Options(panel, draft);
-        var perStrip = Grid.Hundredths.Up(candidate.Needs.WidthPerStrip);
         return strips.Count >= candidate.Wish.MinimumStrips && strips.Count <= Math.Min(candidate.Wish.MaximumStrips, PlanModel.MostStrips)
-            && strips.Sum(s => s.Width - perStrip) >= Grid.Hundredths.Up(candidate.Needs.WidthBase)
+            && strips.Sum(s => s.Filling) >= Grid.Hundredths.Up(candidate.Needs.WidthBase)
             && IsNotTooWide(panel, draft)
             && new PanelStrips(problem, candidate, [.. draft.Segments.Where(s => s.Panel == panel)]).FindBest() is not null
             && strips.CountBy(s => s.Place).All(s => s.Value <= strips.First(o => o.Place == s.Key).Most);

@@ -309,8 +309,7 @@ internal sealed partial class PlanModel
     {
         var strips = byPanel[panel.Index];
         var counts = strips.Select(s => s.Count).ToArray();
-        var perStrip = Grid.Hundredths.Up(panel.Needs.WidthPerStrip);
-        model.Add(LinearExpr.WeightedSum(counts, strips.Select(s => s.Width - perStrip).ToArray())
+        model.Add(LinearExpr.WeightedSum(counts, strips.Select(s => s.Option.Filling).ToArray())
             >= Grid.Hundredths.Up(panel.Needs.WidthBase) * Panel(panel));
         model.Add(LinearExpr.WeightedSum(counts, strips.Select(s => s.Width + 1).ToArray())
             <= Grid.Hundredths.Down(panel.WidestRough) * Panel(panel));

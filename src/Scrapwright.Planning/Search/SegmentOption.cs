@@ -17,6 +17,12 @@ internal sealed record SegmentOption(Segment Segment, string Species, Length Nee
     /// <summary>Length it takes with one kerf, on the grid of lengths, rounded up.</summary>
     internal required long Marks { get; init; }
 
+    /// <summary>
+    /// What it adds to the width of a glue-up once what its edges' spread asks for is taken off, on the grid of widths, rounded down: strips that share edges
+    /// count as if all that could lie in one glue-up lay there. Zero for a run of solid parts.
+    /// </summary>
+    internal long Filling { get; init; }
+
     /// <summary>Net width of its lane, on the grid of widths, rounded down.</summary>
     internal required long Width { get; init; }
 }

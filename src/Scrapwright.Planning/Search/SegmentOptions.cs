@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Scrapwright.Core.Designs;
 using Scrapwright.Core.Measures;
 using Scrapwright.Planning.Problems;
 
@@ -10,6 +11,9 @@ namespace Scrapwright.Planning.Search;
 /// </summary>
 internal sealed class SegmentOptions
 {
+    /// <summary>So many strips of one stretch lie in one glue-up at most.</summary>
+    private const long MostOfOneStretch = 2;
+
     private readonly Problem problem;
     private readonly int[] listOfPanel;
     private readonly int[] listOfRuns;
@@ -50,9 +54,9 @@ internal sealed class SegmentOptions
     internal long Total => listOfPanel.Concat(listOfRuns).Sum(l => (long)lists[l].Length);
 
     // The shop is the same for all, so parts' sizes and the mode decide all that a glue-up needs.
-    private static object Key(PanelCandidate p) => (p.Part.Length, p.Part.Width, p.Part.Thickness, p.Needs.Blanks, p.Needs.Layers, p.WidestRough, p.Done is not null);
+    private static object Key(PanelCandidate p) => (p.Part.Length, p.Part.Width, p.Part.Thickness, p.Needs.Blanks, p.Needs.Layers, p.WidestRough, p.Needs.Margins, p.Done is not null);
 
-    private static object Key(RunDemand r) => (r.Needs.Length, r.Needs.RoughWidth, r.Needs.StripThickness(Length.Zero), r.Runs.Length, r.Done is not null);
+    private static object Key(RunDemand r) => (r.Needs.Length, r.Needs.RoughWidth, r.Needs.Margins, r.Needs.StripThickness(Length.Zero), r.Runs.Length, r.Done is not null);
 
     private IEnumerable<SegmentOption> ForPanel(PanelCandidate panel)
     {
@@ -68,7 +72,10 @@ internal sealed class SegmentOptions
             if (width >= problem.Shop.NarrowestStrip && !pattern.Lanes[lane].IsForSolidParts && width <= panel.WidestRough
                 && needed <= pattern.Runs[run].Length && IsUsable(pattern, lane, needed, panel.Needs.StripThickness))
             {
-                yield return Option(pattern, new Segment(index, lane, run, -1, -1), needed, 2);
+                yield return Option(pattern, new Segment(index, lane, run, -1, -1), needed, MostOfOneStretch) with
+                {
+                    Filling = Grid.Hundredths.Down(width - (panel.Needs.WidthPerEdge * EdgesThatSpread(pattern, lane, needed, panel.Wish))),
+                };
             }
         }
     }
@@ -85,7 +92,7 @@ internal sealed class SegmentOptions
         foreach (var (index, pattern, lane, run) in Stretches())
         {
             var over = pattern.Lanes[lane].RoughWidth - demand.Needs.RoughWidth;
-            if (needed <= pattern.Runs[run].Length && over >= Length.Zero && over < problem.Shop.TableSaw.Kerf + problem.Shop.NarrowestStrip
+            if (needed <= pattern.Runs[run].Length && over >= Length.Zero && pattern.Lanes[lane].NetWidth >= demand.Needs.NetWidth(pattern.EdgesJointed(lane)) && over < problem.Shop.TableSaw.Kerf + problem.Shop.NarrowestStrip
                 && IsUsable(pattern, lane, needed, demand.Needs.StripThickness))
             {
                 yield return Option(pattern, new Segment(index, lane, run, -1, -1), needed, demand.Runs.Length);
@@ -113,6 +120,22 @@ internal sealed class SegmentOptions
         return ladder.End >= thicknessNeeded(ladder.Spread)
             && (pattern.Route != Route.CrosscutFirst
                 || StripRules.Allow(pattern.Offcut, needed, pattern.Offcut.Width, ladder.End, problem.Shop));
+    }
+
+    /// <summary>
+    /// Edges of a strip, as often as strips of one glue-up can share them: strips that lie in one lane, or in layers of one, are all narrower when it is.
+    /// </summary>
+    private long EdgesThatSpread(OffcutPattern pattern, int lane, Length needed, PanelWish wish)
+    {
+        if (pattern.Route == Route.CrosscutFirst)
+        {
+            return pattern.EdgesJointed(lane);
+        }
+
+        var kerf = problem.Shop.TableSaw.Kerf;
+        var sharing = Enumerable.Range(lane / pattern.Layers * pattern.Layers, pattern.Layers)
+            .Sum(layer => pattern.RunsOf(layer).Where(r => !r.Run.IsClosed).Sum(r => Math.Min(MostOfOneStretch, (r.Run.Length + kerf).CountOf(needed + kerf))));
+        return pattern.EdgesJointed(lane) * Math.Min(sharing, wish.MaximumStrips);
     }
 
     private SegmentOption Option(OffcutPattern pattern, Segment segment, Length needed, long most)

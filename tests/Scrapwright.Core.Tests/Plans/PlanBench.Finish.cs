@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Plans.Chances;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Tests.Plans;
@@ -37,7 +38,7 @@ internal sealed partial class PlanBench
             .Select(p => new Leftover(p, IsKept(p) ? LeftoverPlace.Pile : LeftoverPlace.ScrapBin)).ToImmutableArray();
         var gifts = made.ToImmutableArray();
         var scores = PlanScores.Of(request, designs, gifts, [.. glueUps], [.. boards]);
-        return new Plan
+        return PlanChances.Stated(new Plan
         {
             Request = request,
             Fingerprint = PlanJson.Fingerprint(request),
@@ -51,7 +52,7 @@ internal sealed partial class PlanBench
             Rods = [.. rods],
             Shopping = ShoppingList.For(request, designs, gifts, [.. rods]),
             Levels = [.. Enum.GetValues<LevelKind>().Where(k => k != LevelKind.StripsAsBefore).Select(k => new Level { Kind = k, Value = scores.ValueOf(k), Bound = scores.ValueOf(k) })],
-        };
+        });
     }
 
     private IEnumerable<Work> Works(AssemblyStep step, Product product, MadePart[] parts, RodUse? rod)

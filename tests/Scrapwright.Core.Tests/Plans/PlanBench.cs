@@ -128,8 +128,8 @@ internal sealed partial class PlanBench(PlanRequest request, ImmutableArray<Gift
             RoughWidth = width,
             TargetWidth = part.Width,
             ThicknessLadder = needs.ThicknessLadder(thin, spread),
-            WidthLadder = needs.WidthLadder(width, ids.Length),
-            ChancePerMille = needs.ChancePerMille(thin, spread, width, ids.Length),
+            WidthLadder = needs.WidthLadder(width, Length.Zero),
+            ChancePerMille = 0,
             LeastContrastHundredths = (int)Math.Floor(100 * contrast),
             ClampsNeeded = Math.Max(2, (int)Math.Ceiling(overlap.Inches / Shop.ClampSpacing.Inches) + 1),
         });

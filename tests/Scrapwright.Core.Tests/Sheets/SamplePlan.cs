@@ -190,7 +190,7 @@ public sealed class SamplePlan
             RoughWidth = width,
             TargetWidth = In(4),
             ThicknessLadder = needs.ThicknessLadder(In(3, 4), In(1, 64)),
-            WidthLadder = needs.WidthLadder(width, strips.Length),
+            WidthLadder = needs.WidthLadder(width, StripMilling.Width(width, shop).Spread * 2),
             ChancePerMille = 962,
             LeastContrastHundredths = 1240,
             ClampsNeeded = 4,
@@ -212,7 +212,7 @@ public sealed class SamplePlan
         {
             In = [glueUp.Id], Out = blanks, Taken = panel.Length - In(16) - (In(1, 8) * 3), TakenFirst = In(1, 4), Kerf = In(1, 8), Cuts = 3, Setting = In(4),
         }], glueUp: glueUp.Id, gift: glueUp.Gift);
-        return new(glueUp.Gift, [.. blanks.Select((b, i) => new MadePart("square", i + 1, b.Id))]);
+        return new(glueUp.Gift, [.. blanks.Select((b, i) => new MadePart("square", i + 1, b.Id))]) { ChancePerMille = 962 };
     }
 
     private void Assembly(Gift gift, Product product, ImmutableArray<Work> first)

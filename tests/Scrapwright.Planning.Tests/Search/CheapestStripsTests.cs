@@ -92,5 +92,5 @@ public sealed class CheapestStripsTests
     }
 
     private static bool FillsTheWidth(PanelCandidate panel, ImmutableArray<SegmentOption> strips) =>
-        strips.Sum(s => s.Width - Grid.Hundredths.Up(panel.Needs.WidthPerStrip)) >= Grid.Hundredths.Up(panel.Needs.WidthBase);
+        strips.Sum(s => s.Filling) >= Grid.Hundredths.Up(panel.Needs.WidthBase);
 }

@@ -1,5 +1,4 @@
 using Scrapwright.Core.Measures;
-using Scrapwright.Core.Milling;
 
 namespace Scrapwright.Core.Plans.Audit;
 
@@ -33,12 +32,5 @@ internal sealed class BoardCheck(Facts facts, Findings findings)
         var parts = Length.Sum(run.Members.Select(m => facts.FindPart(board.Gift, m.Part)?.Length ?? default));
         var needed = parts + (shop.TableSaw.Kerf * (run.Members.Length - 1)) + (shop.Allowances.EndTrim.Mean * 2);
         findings.Require(board.Length >= needed, where + " length", board.Length, $"at least {needed}");
-
-        var asked = (shop.ConfidencePercent / 100.0) - 1e-6;
-        var spread = facts.OffcutByLabel.TryGetValue(board.Offcut, out var offcut) ? PanelLadders.FaceSpread(offcut, strip.Layers, shop) : Length.Zero;
-        var holdsThickness = Chance.OfAtLeast(thickness, spread, planed);
-        var holdsWidth = Chance.OfAtLeast(width, PanelLadders.EdgeSpread(shop), part.Width);
-        findings.Require(holdsThickness >= asked, where + " chance of thickness", holdsThickness, $"at least {asked}");
-        findings.Require(holdsWidth >= asked, where + " chance of width", holdsWidth, $"at least {asked}");
     }
 }

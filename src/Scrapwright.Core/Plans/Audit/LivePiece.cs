@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Scrapwright.Core.Measures;
 
 namespace Scrapwright.Core.Plans.Audit;
@@ -40,6 +41,12 @@ internal sealed class LivePiece(Piece piece, int born)
 
     /// <summary>Width before it was trimmed; null when it was not.</summary>
     public Length? BeforeTrim { get; set; }
+
+    /// <summary>Works that its width depends on, by number, with one standard deviation of each. [mm]</summary>
+    public ImmutableArray<(int Work, double SpreadMm)> EdgeWorks { get; set; } = [];
+
+    /// <summary>Works that its thickness before planing depends on, by number, with one standard deviation of each. [mm]</summary>
+    public ImmutableArray<(int Work, double SpreadMm)> FaceWorks { get; set; } = [];
 
     /// <summary>The glue-up it comes from.</summary>
     public GlueUp? Panel { get; set; }
@@ -90,6 +97,8 @@ internal sealed class LivePiece(Piece piece, int born)
         UpperEdge = UpperEdge,
         BeforePlaning = BeforePlaning,
         BeforeTrim = BeforeTrim,
+        EdgeWorks = EdgeWorks,
+        FaceWorks = FaceWorks,
         Layers = Layers,
         Stick = Stick,
         Layer = Layer,

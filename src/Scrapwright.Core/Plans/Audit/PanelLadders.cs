@@ -30,9 +30,6 @@ internal static class PanelLadders
         return layers > 1 ? Root(Square(Root(variance)) + Square(shop.Allowances.ResawCleanUp.Spread)) : Root(variance);
     }
 
-    /// <summary>One standard deviation of the width of a strip with both edges jointed.</summary>
-    public static Length EdgeSpread(Shop shop) => Root(Square(shop.Allowances.EdgeJoint.Spread) * 2);
-
     /// <summary>Thickness from the strips to one finished layer, and size and spread just before it is planed to size.</summary>
     public static (List<Rung> Rungs, Length Size, Length Spread) Thickness(Length strips, Length spread, int layers, Part part, Shop shop)
     {
@@ -64,10 +61,10 @@ internal static class PanelLadders
     }
 
     /// <summary>Width from the strips to trimmed, and size and spread just before the last trim.</summary>
-    public static (List<Rung> Rungs, Length Size, Length Spread) Width(Length rough, int strips, Part part, Shop shop)
+    public static (List<Rung> Rungs, Length Size, Length Spread) Width(Length rough, double stripsSpreadMm, Part part, Shop shop)
     {
         var trim = shop.Allowances.WidthTrim;
-        var together = Length.FromPicometres((long)Math.Ceiling(EdgeSpread(shop).Picometres * Math.Sqrt(strips)));
+        var together = Length.FromPicometres((long)Math.Ceiling(stripsSpreadMm * 1e9));
         var size = rough - trim.Mean;
         var spread = Root(Square(together) + Square(trim.Spread));
         return (

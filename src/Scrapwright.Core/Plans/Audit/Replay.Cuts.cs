@@ -61,6 +61,7 @@ internal sealed partial class Replay
             piece.Board = board;
             findings.Require(boarded.Add(board.Piece), where, $"{board.Piece} is cut twice", "one cut");
             new BoardCheck(facts, findings).Check(board, piece);
+            Chances.Note(board, piece);
             if (facts.Plan.Made.Any(m => m.Gift == board.Gift))
             {
                 CheckMembers(work, board, where);
@@ -141,6 +142,7 @@ internal sealed partial class Replay
             child.AcrossFrom = at;
             child.AcrossTo = at + lane.Width + unknown;
             at += lane.Width + work.Kerf;
+            child.EdgeWorks = i == work.Out.Length - 1 ? piece.EdgeWorks : [];
             child.UpperEdge = i == work.Out.Length - 1 && piece.UpperEdge && work.Taken.IsZero;
             children.Add(child);
         }
@@ -185,6 +187,7 @@ internal sealed partial class Replay
             CheckPiece(where, layer, piece.Piece with { Id = layer.Id, Thickness = layer.Thickness });
             findings.Require(layer.Thickness >= share, $"{where} piece {layer.Id} thickness", layer.Thickness, $"at least {share}");
             var child = piece.Child(layer, Stock.NextBorn());
+            child.FaceWorks = ReferenceEquals(layer, work.Out[^1]) ? piece.FaceWorks : [];
             mark(child, children.Count);
             children.Add(child);
         }

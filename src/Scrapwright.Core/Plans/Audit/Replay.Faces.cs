@@ -56,6 +56,7 @@ internal sealed partial class Replay
 
         findings.Require(MustBeJointed(offcut) && !piece.FaceJointed, where, $"{piece.Piece.Id} is jointed", "a rough or warped face that is not jointed yet");
         piece.FaceJointed = true;
+        NoteFace(piece, Shop.Allowances.FaceJoint);
         var loss = WarpLoss.Of(offcut, piece.Piece.Length, piece.Piece.Width) + Shop.Allowances.FaceJoint.Mean;
         return piece.Piece with { Thickness = piece.Piece.Thickness - loss };
     }
@@ -70,6 +71,7 @@ internal sealed partial class Replay
         var ready = MustBePlaned(offcut) && !piece.FacePlaned && (piece.FaceJointed || !MustBeJointed(offcut));
         findings.Require(ready, where, $"{piece.Piece.Id} is planed", "a piece with one flat face whose other face needs it");
         piece.FacePlaned = true;
+        NoteFace(piece, Shop.Allowances.FacePlane);
         return piece.Piece with { Thickness = piece.Piece.Thickness - Shop.Allowances.FacePlane.Mean };
     }
 
@@ -89,6 +91,7 @@ internal sealed partial class Replay
             return null;
         }
 
+        piece.EdgeWorks = piece.EdgeWorks.Add((workIndex, Shop.Allowances.EdgeJoint.Spread.Millimetres * Math.Sqrt(each.IsZero ? 2 : edges)));
         piece.UpperEdge |= edges == 2 || piece.LowerEdge;
         piece.LowerEdge = true;
         var width = piece.Piece.Width - (each * edges);
@@ -99,6 +102,7 @@ internal sealed partial class Replay
     {
         findings.Require(piece is { Layers: > 1, Cleaned: false }, where, $"{piece.Piece.Id} is not resawn, or clean already", "a resawn strip, once");
         piece.Cleaned = true;
+        NoteFace(piece, Shop.Allowances.ResawCleanUp);
         return piece.Piece with { Thickness = piece.Piece.Thickness - Shop.Allowances.ResawCleanUp.Mean };
     }
 
@@ -124,6 +128,8 @@ internal sealed partial class Replay
         piece.BeforePlaning ??= piece.Piece.Thickness;
         return piece.Piece with { Thickness = target };
     }
+
+    private void NoteFace(LivePiece piece, Allowance allowance) => piece.FaceWorks = piece.FaceWorks.Add((workIndex, allowance.Spread.Millimetres));
 
     private static bool IsWarped(Offcut offcut) => !offcut.Cup.IsZero || !offcut.Bow.IsZero || !offcut.Twist.IsZero;
 

@@ -51,6 +51,7 @@ internal sealed partial class Replay
         CheckNoCut(work, where);
         findings.Equal(where + " way of working", work.Workaround, Workaround.None);
         new GlueUpCheck(facts, findings).Check(glueUp, strips);
+        Chances.Note(glueUp, strips);
         Stock.Replace(where, strips, [new LivePiece(panel, Stock.NextBorn()) { Panel = glueUp }], Operation.GlueUp);
     }
 

@@ -11,6 +11,9 @@ internal sealed partial class Replay(Facts facts, Findings findings)
     private readonly HashSet<string> boarded = new(StringComparer.Ordinal);
     private int workIndex;
 
+    /// <summary>How likely panels and gifts meet size.</summary>
+    public ChanceCheck Chances { get; } = new(facts, findings);
+
     /// <summary>What there is after the last step.</summary>
     public Stock Stock { get; } = new(facts, findings);
 

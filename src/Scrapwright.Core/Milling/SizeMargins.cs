@@ -1,0 +1,32 @@
+namespace Scrapwright.Core.Milling;
+
+/// <summary>How many standard deviations are held in hand over what a size needs, in each direction.</summary>
+public sealed record SizeMargins
+{
+    /// <summary>Nothing in hand: as likely short as over.</summary>
+    public static SizeMargins None { get; } = new();
+
+    /// <summary>For the width of each layer.</summary>
+    public double Width { get; init; }
+
+    /// <summary>For the thickness of each strip in each layer.</summary>
+    public double Thickness { get; init; }
+
+    /// <summary>For the squaring of both ends together.</summary>
+    public double Length { get; init; }
+
+    /// <summary>The larger of two in each direction: what a panel needs that is cut up for two gifts.</summary>
+    public SizeMargins Or(SizeMargins other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return new() { Width = Math.Max(Width, other.Width), Thickness = Math.Max(Thickness, other.Thickness), Length = Math.Max(Length, other.Length) };
+    }
+
+    /// <summary>The same in every direction.</summary>
+    /// <param name="percent">Chance of each size alone, 50 to 99 [%].</param>
+    public static SizeMargins Each(int percent)
+    {
+        var deviations = Chance.Deviations(percent);
+        return new SizeMargins { Width = deviations, Thickness = deviations, Length = deviations };
+    }
+}

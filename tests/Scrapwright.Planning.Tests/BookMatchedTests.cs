@@ -91,6 +91,45 @@ public sealed class BookMatchedTests
     }
 
     [Fact]
+    public async Task An_order_the_maker_set_is_kept_when_planned_again_with_or_without_its_point()
+    {
+        var request = Request(thickness: 26, Squares);
+        var plan = await Requests.PlanOf(request);
+        var places = Enumerable.Range(0, plan.GlueUps[0].Strips.Length).ToArray();
+        ImmutableArray<int> swapped = [1, 0, .. places[2..]];
+        var turned = PlanOrder.With(plan, plan.GlueUps[0].Id, swapped);
+        var reversed = PlanOrder.With(plan, plan.GlueUps[0].Id, [.. Enumerable.Reverse(places)]);
+
+        Assert.Empty(PlanAudit.Check(turned));
+        Assert.Equal([0L, 1L], new[] { turned, reversed }.Select(p => Requests.Level(p, LevelKind.Looks).Value));
+        foreach (var asked in new[] { turned, reversed })
+        {
+            var again = await Requests.PlanOf(asked.Request);
+
+            Assert.Empty(PlanAudit.Check(again));
+            if (again.GlueUps[0].Strips.Select(ChosenStrip.Of).Order(Comparer<ChosenStrip>.Create(Compare)).SequenceEqual(asked.GlueUps[0].Strips.Select(ChosenStrip.Of).Order(Comparer<ChosenStrip>.Create(Compare))))
+            {
+                Assert.Equal(asked.GlueUps[0].Strips.Select(ChosenStrip.Of), again.GlueUps[0].Strips.Select(ChosenStrip.Of));
+            }
+        }
+
+        static int Compare(ChosenStrip one, ChosenStrip other) => (one.Offcut, one.RoughWidth.Picometres).CompareTo((other.Offcut, other.RoughWidth.Picometres));
+    }
+
+    [Fact]
+    public async Task Two_gifts_may_share_a_book_matched_panel()
+    {
+        var plan = await Requests.PlanOf(Request(thickness: 26, Squares with { Options = Squares.Options.SetItem("count", "2") }) with
+        {
+            Gifts = [Squares with { Options = Squares.Options.SetItem("count", "2") }, Squares with { Label = "second", Options = Squares.Options.SetItem("count", "2") }],
+        });
+
+        Assert.Empty(PlanAudit.Check(plan));
+        Assert.Equal(2, Requests.Level(plan, LevelKind.Looks).Value);
+        Assert.All(plan.GlueUps, g => AssertIsBookMatched(plan, g));
+    }
+
+    [Fact]
     public void Any_small_pile_of_thick_and_thin_wood_gives_a_plan_that_holds() => Piles.Sample(
         request =>
         {

@@ -48,6 +48,16 @@ public sealed class StripedSquaresTests
         Assert.Equal(new Shop().MinimumContrast, Make(Family).Parts[0].Wish!.ContrastIn(new Shop()));
     }
 
+    [Fact]
+    public void Book_matched_strips_leave_heart_sides_as_they_come()
+    {
+        Assert.Equal(StripPattern.BookMatched, Make(Family, ("pattern", "book-matched")).Parts[0].Wish!.Pattern);
+
+        var problem = Assert.Single(Refuse(Family, ("pattern", "book-matched"), ("hearts", "alike")));
+
+        Assert.Equal(("hearts", "alike", DesignMessages.HeartsOfSisters), (problem.Option, problem.Found, problem.Expected));
+    }
+
     [Theory]
     [InlineData("51")]
     [InlineData("-1")]

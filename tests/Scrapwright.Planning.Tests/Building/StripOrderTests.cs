@@ -52,6 +52,25 @@ public sealed class StripOrderTests
     }
 
     [Fact]
+    public void Sisters_of_one_wood_touch_in_the_middle_alone()
+    {
+        ImmutableArray<string> species = ["black-walnut", "sugar-maple", "black-walnut", "sugar-maple"];
+
+        var order = StripOrder.BookMatched(species, [2, 3, 0, 1], 8)!.Value;
+
+        Assert.Equal([1, 0, 2, 3], order[0] == 1 ? order : [.. order.Select(i => i ^ 1)]);
+        Assert.Null(StripOrder.BookMatched(["black-walnut", "black-walnut", "black-walnut", "black-walnut"], [1, 0, 3, 2], 8));
+    }
+
+    [Fact]
+    public void A_strip_without_a_sister_takes_the_middle_and_two_of_them_cannot()
+    {
+        Assert.Equal([1, 0, 2], StripOrder.BookMatched(["sugar-maple", "black-walnut", "black-walnut"], [-1, 2, 1], 8)!.Value);
+        Assert.Null(StripOrder.BookMatched(["black-walnut", "black-walnut", "black-walnut"], [-1, 2, 1], 8));
+        Assert.Null(StripOrder.BookMatched(["sugar-maple", "black-walnut", "black-walnut", "sugar-maple"], [-1, 2, 1, -1], 8));
+    }
+
+    [Fact]
     public void A_graduated_panel_goes_from_light_to_dark()
     {
         ImmutableArray<string> species = ["black-walnut", "sugar-maple", "black-cherry"];

@@ -135,7 +135,7 @@ public sealed class BruteForceTests
     {
         var shop = needs.Shop;
         return strips.Count >= 3
-            && Length.Sum(strips.Select(s => StripMilling.Width(s.Offcut.Width, shop).End)) 
+            && Length.Sum(strips.Select(s => StripMilling.Width(s.Offcut.Width, shop).End))
                 >= needs.WidthBase + (needs.WidthPerEdge * strips.Sum(s => 2 * s.Layers))
             && strips.All(s => StripMilling.Thickness(s.Offcut, s.Offcut.Length, s.Offcut.Width, s.Layers, shop) is var l && l.End >= needs.StripThickness(l.Spread))
             && HasOrder([.. strips.Select(s => s.Offcut.Species)], shop.MinimumContrast, null);

@@ -58,9 +58,12 @@ public sealed class GiftMargins
         SizeMargins At(int place) => new() { Width = deviations[3 * place], Thickness = deviations[(3 * place) + 1], Length = deviations[(3 * place) + 2] };
     }
 
-    /// <summary>What a glue-up of a panel part holds in hand when it gives so many blanks of so many layers.</summary>
+    /// <summary>What a glue-up holds in hand for a panel part of which it gives so many copies.</summary>
+    /// <param name="part">Key of the part.</param>
+    /// <param name="pieces">Copies of it that come from the glue-up; when it serves other gifts too, only those of this part.</param>
+    /// <param name="layers">Layers it is sawn into.</param>
     /// <exception cref="KeyNotFoundException">The product has no such panel part.</exception>
-    public SizeMargins OfPanel(string part, int blanks, int layers) => panels[part].Of(blanks * layers, layers);
+    public SizeMargins OfPanel(string part, int pieces, int layers) => panels[part].Of(pieces, layers);
 
     /// <summary>What the strip of a run holds in hand.</summary>
     /// <exception cref="KeyNotFoundException">The product has no such run.</exception>

@@ -15,11 +15,11 @@ public sealed record SizeMargins
     /// <summary>For the squaring of both ends together.</summary>
     public double Length { get; init; }
 
-    /// <summary>The larger of two in each direction: what a panel needs that is cut up for two gifts.</summary>
+    /// <summary>In each direction the larger of two: what serves two gifts must suffice for both.</summary>
     public SizeMargins Or(SizeMargins other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        return new() { Width = Math.Max(Width, other.Width), Thickness = Math.Max(Thickness, other.Thickness), Length = Math.Max(Length, other.Length) };
+        return new SizeMargins { Width = Math.Max(Width, other.Width), Thickness = Math.Max(Thickness, other.Thickness), Length = Math.Max(Length, other.Length) };
     }
 
     /// <summary>The same in every direction.</summary>

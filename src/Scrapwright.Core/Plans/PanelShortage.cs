@@ -85,7 +85,7 @@ internal sealed class PanelShortage(Part part, GiftMargins margins, Shop shop)
 
             for (var strips = Math.Max(1, wish.MinimumStrips); strips <= Math.Min(wish.MaximumStrips, MostStrips); strips++)
             {
-                yield return new Way(new PanelNeeds(part, blanks, layers, shop) { Margins = margins.OfPanel(part.Key, blanks, layers) }, glueUps, strips);
+                yield return new Way(new PanelNeeds(part, blanks, layers, shop) { Margins = margins.OfPanel(part.Key, blanks * layers, layers) }, glueUps, strips);
             }
         }
     }

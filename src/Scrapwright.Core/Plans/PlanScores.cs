@@ -4,6 +4,7 @@ using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Milling;
+using Scrapwright.Core.Plans.Choices;
 
 namespace Scrapwright.Core.Plans;
 
@@ -58,8 +59,8 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
         {
             if (ProductOf(designs, glueUp.Gift) is { } product && product.Parts.FirstOrDefault(p => p.Key == glueUp.Part && p.Kind == PartKind.Panel) is { } part)
             {
-                var inHand = glueUp.Also.Where(a => IsAlike(a, part))
-                    .Aggregate(InHand(glueUp, glueUp.Gift, part.Key), (all, share) => all.Or(InHand(glueUp, share.Gift, share.Part)));
+                var inHand = glueUp.Also.Where(a => IsAlike(a, part)).Select(a => (a.Gift, a.Part)).Prepend((glueUp.Gift, Part: part.Key))
+                    .Select(s => InHand(glueUp, s.Gift, s.Part)).Aggregate((one, other) => one.Or(other));
                 var length = new PanelNeeds(part, glueUp.Blanks, glueUp.Layers, request.Shop) { Margins = inHand }.Overlap;
                 wood += glueUp.Strips.Sum(s => Cut(length, s.RoughWidth, s.Layers, s.Offcut));
             }
@@ -76,11 +77,14 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
 
         return new PlanScores(request.Gifts.Where(g => labels.Contains(g.Label)).Sum(g => weights[g.Priority]), looks.Points(), wood, glueUps.Length);
 
+        // What is glued already may have been for a gift whose parts have another size by now.
         bool IsAlike(GlueUpShare share, Part part) =>
             ProductOf(designs, share.Gift)?.Parts.FirstOrDefault(p => p.Key == share.Part && p.Kind == PartKind.Panel) is { } other
             && (other.Length, other.Width, other.Thickness) == (part.Length, part.Width, part.Thickness);
 
-        SizeMargins InHand(GlueUp glueUp, string gift, string part) => MarginsOf(gift, ProductOf(designs, gift)!).OfPanel(part, glueUp.Blanks, glueUp.Layers);
+        SizeMargins InHand(GlueUp glueUp, string gift, string part) =>
+            ProductOf(designs, gift) is { } product && product.Parts.Any(p => p.Key == part && p.Kind == PartKind.Panel)
+                ? MarginsOf(gift, product).OfPanel(part, DoneGlueUp.Of(glueUp).PiecesFor(gift, part), glueUp.Layers) : SizeMargins.None;
 
         GiftMargins MarginsOf(string gift, Product product)
         {

@@ -16,6 +16,9 @@ public static class WidthPlot
     private const double FootMm = 5.5;
     private const double Reach = 3.2;
 
+    /// <summary>A needed width further away than so many deviations stands at the edge, with an arrow.</summary>
+    private const double Far = 7;
+
     /// <summary>Draws the plot of one panel.</summary>
     /// <param name="panel">The panel's chances.</param>
     /// <param name="shop">The shop, for its unit and marks.</param>
@@ -28,7 +31,8 @@ public static class WidthPlot
         var sizes = new Sizes(shop);
         var frame = new Frame(0.5, TopMm, widthMm - 1, heightMm - TopMm - FootMm);
         var spread = Math.Max(panel.WidthSpread.Millimetres, 0.02);
-        var (needed, middle) = (panel.NeededWidth.Millimetres, panel.Width.Millimetres);
+        var middle = panel.Width.Millimetres;
+        var needed = Math.Clamp(panel.NeededWidth.Millimetres, middle - (Far * spread), middle + (Far * spread));
         var low = Math.Min(needed, middle - (Reach * spread)) - (0.4 * spread);
         var high = Math.Max(needed, middle + (Reach * spread)) + (0.4 * spread);
         double X(double mm) => frame.LeftMm + ((mm - low) / (high - low) * frame.WidthMm);
@@ -36,11 +40,12 @@ public static class WidthPlot
         var pen = new Pen();
         Marks(pen, shop, frame, low, high, X);
         Short(pen, frame, low, Math.Min(needed, high), X, Y);
-        Bell(pen, low, high, X, Y);
+        Bell(pen, middle - (Reach * 1.1 * spread), middle + (Reach * 1.1 * spread), X, Y);
         pen.Line(frame.LeftMm, frame.BottomMm, frame.RightMm, frame.BottomMm, Ink.Medium);
         pen.Line(X(needed), frame.TopMm - 1, X(needed), frame.BottomMm + 1, new Ink(0.5, Ink.Black, true));
         pen.Line(X(middle), Y(middle), X(middle), frame.BottomMm, Ink.Thin);
-        Words(pen, sizes, panel, frame, X(needed), X(middle));
+        var arrow = panel.NeededWidth.Millimetres < needed ? "← " : panel.NeededWidth.Millimetres > needed ? "→ " : "";
+        Words(pen, sizes, panel, frame, arrow, X(needed), X(middle));
         return new(widthMm, heightMm, $"Width of {panel.GlueUp}", Summary(panel, sizes), [new Mark.Group("odds", pen.Marks)]);
     }
 
@@ -97,9 +102,9 @@ public static class WidthPlot
     }
 
     /// <summary>Needed above its line, expected below the middle of the bell; each kept inside the drawing.</summary>
-    private static void Words(Pen pen, Sizes sizes, PanelChance panel, Frame frame, double neededMm, double middleMm)
+    private static void Words(Pen pen, Sizes sizes, PanelChance panel, Frame frame, string arrow, double neededMm, double middleMm)
     {
-        Inside(pen, frame, neededMm, TopMm - 2.2, $"needs {sizes.About(panel.NeededWidth)}", true);
+        Inside(pen, frame, neededMm, TopMm - 2.2, $"{arrow}needs {sizes.About(panel.NeededWidth)}", true);
         Inside(pen, frame, middleMm, frame.BottomMm + 4.4, $"lands at about {sizes.About(panel.Width)}", false);
     }
 

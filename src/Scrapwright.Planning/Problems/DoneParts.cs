@@ -13,16 +13,15 @@ namespace Scrapwright.Planning.Problems;
 internal static class DoneParts
 {
     internal static void Add(
-        ImmutableArray<PanelCandidate>.Builder panels, ImmutableArray<RunDemand>.Builder runs, IReadOnlyList<GiftDemand> gifts, IReadOnlyList<GiftMargins> inHand, DoneWork done, Shop shop)
+        ImmutableArray<PanelCandidate>.Builder panels, ImmutableArray<RunDemand>.Builder runs, IReadOnlyList<GiftDemand> gifts, GiftMargins[] margins, DoneWork done, Shop shop)
     {
         foreach (var gift in gifts)
         {
-            var margins = inHand[gift.Index];
             foreach (var glueUp in done.Glued.Where(g => g.Gift == gift.Gift.Label))
             {
                 var part = gift.Product.Parts.First(p => p.Key == glueUp.Part);
                 ImmutableArray<PanelShare> shares = [new(gift.Index, part, glueUp.PiecesFor(gift.Gift.Label, part.Key)), .. SharesOf(glueUp, part, gifts)];
-                var needs = new PanelNeeds(part, glueUp.Blanks, glueUp.Layers, shop) { Margins = SharedPanels.InHand(inHand, shares, glueUp.Blanks, glueUp.Layers) };
+                var needs = new PanelNeeds(part, glueUp.Blanks, glueUp.Layers, shop) { Margins = SharedPanels.InHand(shares, margins, glueUp.Layers) };
                 panels.Add(new PanelCandidate(panels.Count, gift.Index, part, needs, 0, ProblemMaker.WidestRough(needs, shop))
                 {
                     Done = glueUp,
@@ -33,7 +32,7 @@ internal static class DoneParts
             foreach (var board in done.Cut.Where(b => b.Gift == gift.Gift.Label))
             {
                 var run = gift.Product.Runs.First(r => r.Mark == board.Run);
-                runs.Add(new RunDemand(runs.Count, gift.Index, [run], new SolidNeeds(run, gift.Product.Parts, shop) { Margins = margins.OfBoard(run.Mark) }) { Done = board });
+                runs.Add(new RunDemand(runs.Count, gift.Index, [run], new SolidNeeds(run, gift.Product.Parts, shop) { Margins = margins[gift.Index].OfBoard(run.Mark) }) { Done = board });
             }
         }
     }

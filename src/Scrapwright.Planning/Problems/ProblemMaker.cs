@@ -30,31 +30,31 @@ internal static class ProblemMaker
 
         var panels = ImmutableArray.CreateBuilder<PanelCandidate>();
         var runs = ImmutableArray.CreateBuilder<RunDemand>();
-        ImmutableArray<GiftMargins> inHand = [.. gifts.Select(g => GiftMargins.Of(g.Product, request.Shop))];
+        GiftMargins[] margins = [.. gifts.Select(g => GiftMargins.Of(g.Product, request.Shop))];
         foreach (var gift in gifts)
         {
-            var margins = inHand[gift.Index];
+            var inHand = margins[gift.Index];
             foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel))
             {
                 if (done.StillNeeded(gift.Gift.Label, part) is > 0 and var count)
                 {
-                    AddModes(panels, gift.Index, part, count, margins, request.Shop);
+                    AddModes(panels, gift.Index, part, count, inHand, request.Shop);
                 }
             }
 
             foreach (var alike in gift.Product.Runs.Where(r => !done.IsCut(gift.Gift.Label, r.Mark)).GroupBy(r => SizesOf(r, gift.Product.Parts)))
             {
-                runs.Add(new RunDemand(runs.Count, gift.Index, [.. alike], new SolidNeeds(alike.First(), gift.Product.Parts, request.Shop) { Margins = margins.OfBoard(alike.First().Mark) }));
+                runs.Add(new RunDemand(runs.Count, gift.Index, [.. alike], new SolidNeeds(alike.First(), gift.Product.Parts, request.Shop) { Margins = inHand.OfBoard(alike.First().Mark) }));
             }
         }
 
         var longest = request.Pile.Select(o => o.Length).DefaultIfEmpty(Length.Zero).Max();
-        foreach (var (shares, needs) in SharedPanels.Of(gifts, done, inHand, longest, request.Shop))
+        foreach (var (shares, needs) in SharedPanels.Of(gifts, margins, done, longest, request.Shop))
         {
             AddShared(panels, shares, needs, request.Shop);
         }
 
-        DoneParts.Add(panels, runs, gifts, inHand, done, request.Shop);
+        DoneParts.Add(panels, runs, gifts, margins, done, request.Shop);
         var offcuts = request.Pile.SelectMany(o => o.Pieces()).ToImmutableArray();
         var thinnest = panels.Select(p => p.Needs.StripThickness(Length.Zero)).Concat(runs.Select(r => r.Needs.StripThickness(Length.Zero))).DefaultIfEmpty(Length.Zero).Min();
         var patternNeeds = new PatternNeeds(
@@ -115,7 +115,7 @@ internal static class ProblemMaker
 
         foreach (var (layers, blanks) in modes)
         {
-            var needs = new PanelNeeds(part, blanks, layers, shop) { Margins = margins.OfPanel(part.Key, blanks, layers) };
+            var needs = new PanelNeeds(part, blanks, layers, shop) { Margins = margins.OfPanel(part.Key, blanks * layers, layers) };
             var widest = WidestRough(needs, shop);
             if (widest < needs.RoughWidth(part.Wish?.MinimumStrips ?? 1) || !IsAllowed(needs, shop))
             {

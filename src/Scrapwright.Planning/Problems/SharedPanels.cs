@@ -20,12 +20,12 @@ internal static class SharedPanels
 
     /// <summary>Every glue-up of two gifts that is worth a thought, with the copies each still needs.</summary>
     /// <param name="gifts">The gifts.</param>
+    /// <param name="margins">What each gift holds in hand, in their order.</param>
     /// <param name="done">What is glued already.</param>
-    /// <param name="margins">What each gift holds in hand.</param>
     /// <param name="longest">Longest clear stretch of the pile: a longer panel cannot be made.</param>
     /// <param name="shop">The shop.</param>
     internal static IEnumerable<(ImmutableArray<PanelShare> Shares, PanelNeeds Needs)> Of(
-        IReadOnlyList<GiftDemand> gifts, DoneWork done, IReadOnlyList<GiftMargins> margins, Length longest, Shop shop)
+        IReadOnlyList<GiftDemand> gifts, GiftMargins[] margins, DoneWork done, Length longest, Shop shop)
     {
         var open =
             from gift in gifts
@@ -44,8 +44,7 @@ internal static class SharedPanels
                     var count = shares[i].Count + other.Count;
                     for (var layers = 1; layers <= MostLayers; layers++)
                     {
-                        var blanks = (count + layers - 1) / layers;
-                        var needs = new PanelNeeds(shares[i].Part, blanks, layers, shop) { Margins = InHand(margins, [shares[i], other], blanks, layers) };
+                        var needs = new PanelNeeds(shares[i].Part, (count + layers - 1) / layers, layers, shop) { Margins = InHand([shares[i], other], margins, layers) };
                         if (needs.Overlap <= longest)
                         {
                             yield return ([shares[i], other], needs);
@@ -56,9 +55,9 @@ internal static class SharedPanels
         }
     }
 
-    /// <summary>What a panel holds in hand so that each of its gifts has as much as it asks for.</summary>
-    internal static SizeMargins InHand(IReadOnlyList<GiftMargins> margins, ImmutableArray<PanelShare> shares, int blanks, int layers) =>
-        shares.Select(s => margins[s.GiftIndex].OfPanel(s.Part.Key, blanks, layers)).Aggregate((one, other) => one.Or(other));
+    /// <summary>What a glue-up holds in hand, so that it suffices for each gift it serves.</summary>
+    internal static SizeMargins InHand(IEnumerable<PanelShare> shares, GiftMargins[] margins, int layers) =>
+        shares.Select(s => margins[s.GiftIndex].OfPanel(s.Part.Key, s.Count, layers)).Aggregate((one, other) => one.Or(other));
 
     private static bool MayShare(IReadOnlyList<GiftDemand> gifts, PanelShare one, PanelShare other)
     {

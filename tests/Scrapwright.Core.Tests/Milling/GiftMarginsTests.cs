@@ -47,7 +47,7 @@ public sealed class GiftMarginsTests
         {
             var margins = GiftMargins.Of(Product(Panel("square", count, 4)), new Shop());
 
-            var held = Math.Exp(modes.Sum(m => Held(margins.OfPanel("square", m.Item1, m.Item2), m.Item2, 8)));
+            var held = Math.Exp(modes.Sum(m => Held(margins.OfPanel("square", m.Item1 * m.Item2, m.Item2), m.Item2, 8)));
 
             Assert.True(held >= 0.95 - 1e-4, $"{held}");
         });

@@ -88,8 +88,14 @@ public sealed class SimulatedChanceTests
                 {
                     Allowances = takes with
                     {
-                        FaceJoint = Wider(takes.FaceJoint), FacePlane = Wider(takes.FacePlane), EdgeJoint = Wider(takes.EdgeJoint), PanelFlatten = Wider(takes.PanelFlatten),
-                        ResawCleanUp = Wider(takes.ResawCleanUp), Sand = Wider(takes.Sand), EndTrim = Wider(takes.EndTrim), WidthTrim = Wider(takes.WidthTrim),
+                        FaceJoint = Wider(takes.FaceJoint),
+                        FacePlane = Wider(takes.FacePlane),
+                        EdgeJoint = Wider(takes.EdgeJoint),
+                        PanelFlatten = Wider(takes.PanelFlatten),
+                        ResawCleanUp = Wider(takes.ResawCleanUp),
+                        Sand = Wider(takes.Sand),
+                        EndTrim = Wider(takes.EndTrim),
+                        WidthTrim = Wider(takes.WidthTrim),
                     },
                 },
             },

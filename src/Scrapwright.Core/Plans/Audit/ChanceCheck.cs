@@ -13,7 +13,7 @@ internal sealed class ChanceCheck(Facts facts, Findings findings)
     /// <summary>Two ways of working it out part by less, in thousandths.</summary>
     private const int RoundingPerMille = 5;
 
-    private readonly List<(string Gift, bool IsDone, List<Condition> Conditions)> noted = [];
+    private readonly List<(Func<string, bool> IsFor, bool IsDone, List<Condition> Conditions)> noted = [];
     private readonly List<(GlueUp GlueUp, List<Condition> Conditions)> panels = [];
     private int ownWork = int.MinValue;
 
@@ -39,8 +39,7 @@ internal sealed class ChanceCheck(Facts facts, Findings findings)
 
         conditions.AddRange(Thickness(glueUp.Layers, strips, part.Thickness + (Takes.Sand.Mean * 2)));
         panels.Add((glueUp, conditions));
-        var isDone = facts.Plan.Request.Choices.Glued.Any(d => d.Is(glueUp));
-        noted.AddRange(glueUp.ForGifts().Select(gift => (gift, isDone, conditions)));
+        noted.Add((glueUp.IsFor, facts.Plan.Request.Choices.Glued.Any(d => d.Is(glueUp)), conditions));
     }
 
     /// <summary>Takes down what the strip of a run must still measure.</summary>
@@ -52,7 +51,7 @@ internal sealed class ChanceCheck(Facts facts, Findings findings)
         }
 
         var lengths = Length.Sum(members.Select(m => facts.FindPart(board.Gift, m.Part)?.Length ?? default)) + (facts.Shop.TableSaw.Kerf * (members.Length - 1));
-        noted.Add((board.Gift, facts.Plan.Request.Choices.Cut.Contains(board), [
+        noted.Add((gift => gift == board.Gift, facts.Plan.Request.Choices.Cut.Contains(board), [
             new Condition((strip.BeforeTrim ?? strip.Piece.Width) - part.Width).With(strip.EdgeWorks),
             new Condition((strip.BeforePlaning ?? strip.Piece.Thickness) - part.Thickness - (Takes.Sand.Mean * 2)).With(strip.FaceWorks),
             Ends(strip.Piece.Length - lengths),
@@ -78,7 +77,7 @@ internal sealed class ChanceCheck(Facts facts, Findings findings)
 
         foreach (var gift in facts.Plan.Made)
         {
-            var mine = noted.Where(n => n.Gift == gift.Gift).ToList();
+            var mine = noted.Where(n => n.IsFor(gift.Gift)).ToList();
             var chance = ConditionSet.Chance(mine.SelectMany(n => n.Conditions));
             var where = $"gift {gift.Gift} chance per mille";
             if (findings.Require(gift.ChancePerMille is not null, where, "nothing", "how likely it meets size"))

@@ -9,7 +9,7 @@ public static class ChanceWords
     /// <param name="perMille">The chance in thousandths, 0 to 1000.</param>
     public static string Odds(int perMille) => perMille switch
     {
-        >= 1000 => "as good as always",
+        >= 1000 => "nearly always",
         >= 999 => "999 times in 1000",
         >= 995 => "199 times in 200",
         >= 990 => "99 times in 100",

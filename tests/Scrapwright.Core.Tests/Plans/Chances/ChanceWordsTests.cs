@@ -11,7 +11,7 @@ public sealed class ChanceWordsTests
 {
     [Theory]
     [InlineData(953, "19 times in 20 (95.3 %)")]
-    [InlineData(1000, "as good as always (over 99.9 %)")]
+    [InlineData(1000, "nearly always (over 99.9 %)")]
     [InlineData(999, "999 times in 1000 (99.9 %)")]
     [InlineData(499, "less than 1 time in 2 (49.9 %)")]
     public void Odds_come_with_their_number(int perMille, string words) => Assert.Equal(words, ChanceWords.Both(perMille));

@@ -19,6 +19,8 @@ public sealed class TypeTests
         "DensityClasses.Of(specificGravity)",
         // Ratio of two particle sizes.
         "GritSequence.From(largestStep)",
+        // Chances, 0 to 1.
+        "GiftChance(share)", "SizeChances(width)", "SizeChances(thickness)", "SizeChances(length)",
     ];
 
     private static readonly string[] Units =

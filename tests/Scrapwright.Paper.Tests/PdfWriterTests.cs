@@ -78,7 +78,9 @@ public sealed partial class PdfWriterTests
             foreach (var text in sheet.AllMarks.OfType<Mark.Text>())
             {
                 var (x, y) = (text.Foot.XMm / MmPerPt, 792 - ((text.Foot.YMm - text.Runs[0].RaiseMm) / MmPerPt));
-                Assert.Contains(letters, l => Math.Abs(l.StartBaseLine.X - x) < 0.05 && Math.Abs(l.StartBaseLine.Y - y) < 0.05 && l.Value == text.Letters[..1]);
+                Assert.True(
+                    letters.Any(l => Math.Abs(l.StartBaseLine.X - x) < 0.05 && Math.Abs(l.StartBaseLine.Y - y) < 0.05 && l.Value == text.Letters[..1]),
+                    $"sheet {i + 1}: '{text.Letters}' at {x:0.0}, {y:0.0}");
             }
         }
     }

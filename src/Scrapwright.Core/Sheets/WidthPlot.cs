@@ -16,7 +16,7 @@ public static class WidthPlot
     private const double FootMm = 5.5;
     private const double Reach = 3.2;
 
-    /// <summary>A needed width further away than so many deviations stands at the edge, with an arrow.</summary>
+    /// <summary>A needed width further away than so many deviations stands at the edge, with a mark.</summary>
     private const double Far = 7;
 
     /// <summary>Draws the plot of one panel.</summary>
@@ -44,8 +44,8 @@ public static class WidthPlot
         pen.Line(frame.LeftMm, frame.BottomMm, frame.RightMm, frame.BottomMm, Ink.Medium);
         pen.Line(X(needed), frame.TopMm - 1, X(needed), frame.BottomMm + 1, new Ink(0.5, Ink.Black, true));
         pen.Line(X(middle), Y(middle), X(middle), frame.BottomMm, Ink.Thin);
-        var arrow = panel.NeededWidth.Millimetres < needed ? "← " : panel.NeededWidth.Millimetres > needed ? "→ " : "";
-        Words(pen, sizes, panel, frame, arrow, X(needed), X(middle));
+        var beyond = panel.NeededWidth.Millimetres < needed ? "‹ " : panel.NeededWidth.Millimetres > needed ? "› " : "";
+        Words(pen, sizes, panel, frame, beyond, X(needed), X(middle));
         return new(widthMm, heightMm, $"Width of {panel.GlueUp}", Summary(panel, sizes), [new Mark.Group("odds", pen.Marks)]);
     }
 
@@ -102,9 +102,9 @@ public static class WidthPlot
     }
 
     /// <summary>Needed above its line, expected below the middle of the bell; each kept inside the drawing.</summary>
-    private static void Words(Pen pen, Sizes sizes, PanelChance panel, Frame frame, string arrow, double neededMm, double middleMm)
+    private static void Words(Pen pen, Sizes sizes, PanelChance panel, Frame frame, string beyond, double neededMm, double middleMm)
     {
-        Inside(pen, frame, neededMm, TopMm - 2.2, $"{arrow}needs {sizes.About(panel.NeededWidth)}", true);
+        Inside(pen, frame, neededMm, TopMm - 2.2, $"{beyond}needs {sizes.About(panel.NeededWidth)}", true);
         Inside(pen, frame, middleMm, frame.BottomMm + 4.4, $"lands at about {sizes.About(panel.Width)}", false);
     }
 

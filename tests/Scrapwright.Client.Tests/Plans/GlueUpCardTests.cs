@@ -23,7 +23,7 @@ public sealed class GlueUpCardTests : ScreenContext
             ["walnut, sister A, turn over", "hard maple", "walnut, sister A"],
             card.FindAll(".strips tbody tr").Select(row => row.QuerySelectorAll("td")[0].TextContent.Trim()));
         Assert.Contains($"A {strips[0].Piece} + {strips[2].Piece}. Turn over the second.", card.Find(".book").TextContent);
-        Assert.Equal([null, null, true], card.FindAll("path").Select(path => path.HasAttribute("transform") ? true : (bool?)null));
+        Assert.Equal([null, null, true], card.FindAll(".wood-picture path").Select(path => path.HasAttribute("transform") ? true : (bool?)null));
     }
 
     [Fact]

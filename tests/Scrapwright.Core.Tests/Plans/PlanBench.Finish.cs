@@ -52,7 +52,7 @@ internal sealed partial class PlanBench
             Rods = [.. rods],
             Shopping = ShoppingList.For(request, designs, gifts, [.. rods]),
             Levels = [.. Enum.GetValues<LevelKind>().Where(k => k != LevelKind.StripsAsBefore).Select(k => new Level { Kind = k, Value = scores.ValueOf(k), Bound = scores.ValueOf(k) })],
-        });
+        }, designs);
     }
 
     private IEnumerable<Work> Works(AssemblyStep step, Product product, MadePart[] parts, RodUse? rod)

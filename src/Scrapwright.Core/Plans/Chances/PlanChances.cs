@@ -61,8 +61,11 @@ public sealed class PlanChances
     }
 
     /// <summary>The same with what came of the designs.</summary>
-    internal static Plan Stated(Plan plan, ImmutableArray<GiftDesign> designs)
+    /// <param name="plan">A plan that holds but for its chances.</param>
+    /// <param name="designs">What came of every gift's design.</param>
+    public static Plan Stated(Plan plan, ImmutableArray<GiftDesign> designs)
     {
+        ArgumentNullException.ThrowIfNull(plan);
         var chances = Of(plan, designs);
         return plan with
         {

@@ -42,7 +42,7 @@ internal sealed class SimulatedShop
 
             foreach (var made in plan.Made)
             {
-                if (!plan.GlueUps.Any(g => g.Gift == made.Gift && failed.Contains(g.Id)) && !plan.Boards.Any(b => b.Gift == made.Gift && failed.Contains("board " + b.Piece)))
+                if (!plan.GlueUps.Any(g => g.IsFor(made.Gift) && failed.Contains(g.Id)) && !plan.Boards.Any(b => b.Gift == made.Gift && failed.Contains("board " + b.Piece)))
                 {
                     gifts[made.Gift]++;
                 }

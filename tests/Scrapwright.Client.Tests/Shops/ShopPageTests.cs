@@ -69,6 +69,20 @@ public sealed class ShopPageTests : ScreenContext
         Assert.All(StationSettings.All.SelectMany(s => s.Lengths), s => Assert.NotNull(page.Find("#" + s.Key)));
     }
 
+    [Fact]
+    public async Task One_of_three_usual_chances_is_chosen_with_one_press()
+    {
+        var page = await ShowAsync();
+        Assert.Equal(["80 %4 times in 5 false", "95 %19 times in 20 true", "99 %99 times in 100 false"], Choices());
+
+        await page.FindAll(".chance-choice .choices button")[2].ClickAsync(new());
+
+        Assert.Equal(99, Far.Shop.ConfidencePercent);
+        Assert.Equal("99 %99 times in 100 true", Choices()[2]);
+
+        string[] Choices() => [.. page.FindAll(".chance-choice .choices button").Select(b => $"{b.TextContent} {b.GetAttribute("aria-pressed")}")];
+    }
+
     private async Task<IRenderedComponent<ShopPage>> ShowAsync()
     {
         await Workshop.LoadAsync();

@@ -7,6 +7,7 @@ using Scrapwright.Core.Milling;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Wood;
+using Scrapwright.Planning.Problems;
 
 namespace Scrapwright.Planning.Tests;
 
@@ -130,13 +131,15 @@ public sealed class BruteForceTests
 
     private static HashSet<string> Species(List<(Offcut Offcut, int Layers)> strips) => [.. strips.Select(s => s.Offcut.Species)];
 
-    /// <summary>Layers of one offcut share its two edges, so each counts as if all of them lay in the glue-up.</summary>
+    /// <summary>
+    /// Layers of one offcut share its two edges, so each counts as if all of them lay in the glue-up. Widths count in hundredths of a millimetre, what is there
+    /// rounded down and what is needed up, as the planner says it does.
+    /// </summary>
     private static bool Holds(List<(Offcut Offcut, int Layers)> strips, PanelNeeds needs)
     {
         var shop = needs.Shop;
         return strips.Count >= 3
-            && Length.Sum(strips.Select(s => StripMilling.Width(s.Offcut.Width, shop).End))
-                >= needs.WidthBase + (needs.WidthPerEdge * strips.Sum(s => 2 * s.Layers))
+            && strips.Sum(s => Grid.Hundredths.Down(StripMilling.Width(s.Offcut.Width, shop).End - (needs.WidthPerEdge * (2 * s.Layers)))) >= Grid.Hundredths.Up(needs.WidthBase)
             && strips.All(s => StripMilling.Thickness(s.Offcut, s.Offcut.Length, s.Offcut.Width, s.Layers, shop) is var l && l.End >= needs.StripThickness(l.Spread))
             && HasOrder([.. strips.Select(s => s.Offcut.Species)], shop.MinimumContrast, null);
     }

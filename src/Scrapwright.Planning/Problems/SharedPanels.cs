@@ -18,6 +18,9 @@ internal static class SharedPanels
 
     private const int MostLayers = 2;
 
+    /// <summary>Sets that need more pieces together fill a load of clamps each; allowed to share as well, they would only make the bounds weak.</summary>
+    private const int MostPieces = 6;
+
     /// <summary>Every glue-up of two gifts that is worth a thought, with the copies each still needs.</summary>
     /// <param name="gifts">The gifts.</param>
     /// <param name="margins">What each gift holds in hand, in their order.</param>
@@ -39,7 +42,7 @@ internal static class SharedPanels
             var shares = alike.ToList();
             for (var i = 0; i < shares.Count; i++)
             {
-                foreach (var other in shares.Skip(i + 1).Where(o => MayShare(gifts, shares[i], o)).Take(MostPartners))
+                foreach (var other in shares.Skip(i + 1).Where(o => shares[i].Count + o.Count <= MostPieces && MayShare(gifts, shares[i], o)).Take(MostPartners))
                 {
                     var count = shares[i].Count + other.Count;
                     for (var layers = 1; layers <= MostLayers; layers++)

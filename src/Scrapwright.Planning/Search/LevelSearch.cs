@@ -13,12 +13,14 @@ internal sealed class LevelSearch(Problem problem, SegmentOptions options, PlanL
     /// <summary>Most segments of a problem that is searched whole.</summary>
     private const long MostSegmentsWhole = 25_000;
 
+    /// <summary>Most segments of a problem that the solver is through with sooner than neighbourhoods would help.</summary>
+    private const long MostSegmentsAtOnce = 2_500;
+
     /// <summary>Share of the time still left that each level may take, in the order of the levels.</summary>
     private static readonly double[] Shares = [0.3, 0.4, 0.9, 0.5, 1.0];
 
     /// <summary>Of a level's time, the share for the search of the whole, when the level is one that neighbourhoods help.</summary>
     private const double ShareWhole = 0.7;
-
 
     private const double LeastSeconds = 0.3;
 
@@ -52,6 +54,11 @@ internal sealed class LevelSearch(Problem problem, SegmentOptions options, PlanL
                 BoundWood(bounds, accept);
             }
 
+            if (ShareFirst(kind) is > 0 and var share && options.Total > MostSegmentsAtOnce && IsOpen(kind, bounds) && whole is not null)
+            {
+                SearchNeighbourhoods(kind, SecondsLeft() * (1 - share), bounds, accept, tell);
+            }
+
             var end = SecondsLeft() * (1 - (i == levels.Length - 1 ? 1 : Shares[i]));
             if (IsOpen(kind, bounds) && whole is not null)
             {
@@ -71,6 +78,14 @@ internal sealed class LevelSearch(Problem problem, SegmentOptions options, PlanL
             }
         }
     }
+
+    /// <summary>Of the time left, the share for neighbourhoods before the whole is searched: they soon come near, and keep wood while looks get better; the whole proves.</summary>
+    private static double ShareFirst(LevelKind kind) => kind switch
+    {
+        LevelKind.Looks => 0.25,
+        LevelKind.WoodUsed => 0.4,
+        _ => 0,
+    };
 
     private bool IsOpen(LevelKind kind, Dictionary<LevelKind, long> bounds) => Best.ValueOf(kind) != bounds[kind] && SecondsLeft() > LeastSeconds;
 

@@ -12,10 +12,10 @@ namespace Scrapwright.Planning.Search;
 /// </summary>
 internal sealed class NeighbourhoodSearch(Problem problem, SegmentOptions options, PlanLimits limits, PricedPlacement? priced, Placement first)
 {
-    /// <summary>Segments a solver's neighbourhood has at most: it is solved in about a second.</summary>
-    private const long MostSegments = 2500;
+    /// <summary>Segments a solver's neighbourhood has at most: it is solved in less than half a second.</summary>
+    private const long MostSegments = 1000;
 
-    private const double SolverSeconds = 1.5;
+    private const double SolverSeconds = 0.5;
 
     /// <summary>So many neighbourhoods in a row without a gain, and the level is given up.</summary>
     internal const int MostFruitless = 400;
@@ -84,7 +84,7 @@ internal sealed class NeighbourhoodSearch(Problem problem, SegmentOptions option
     private Placement? Recreated()
     {
         Work += 0.02;
-        var gifts = Current.WithPartners(problem, SomeGifts(LevelKind.WoodUsed).Take(2 + random.Next(5)));
+        var gifts = Current.WithPartners(problem, PartnersFirst([.. SomeGifts(LevelKind.WoodUsed)]).Take(2 + random.Next(5)));
         var rest = Current.Without(problem, gifts);
         var pile = new OpenPile(problem);
         foreach (var segment in rest.Segments)

@@ -10,7 +10,7 @@ namespace Scrapwright.Planning.Search;
 /// Places gifts one after the other, each glue-up with its cheapest strips by dynamic programming, where wood costs its volume and what its place is worth
 /// to others: with the prices of the bound the single gifts find nearly by themselves what is best for all.
 /// </summary>
-internal sealed class PricedPlacement
+internal sealed partial class PricedPlacement
 {
     private const int MostAttempts = 8;
 
@@ -58,19 +58,36 @@ internal sealed class PricedPlacement
         var panels = ImmutableArray.CreateBuilder<int>();
         var segments = ImmutableArray.CreateBuilder<Segment>();
         var looks = new CircleLooks(problem, around ?? []);
-        foreach (var gift in gifts.Select(g => problem.Gifts[g]))
+        var open = gifts.ToList();
+        while (open.Count > 0)
         {
-            if (PlaceUnlike(gift, pile, looks) is { } placed)
+            var gift = problem.Gifts[open[0]];
+            open.RemoveAt(0);
+            var alone = PlaceUnlike(gift, pile, looks);
+            if (PlaceWithPartner(gift, alone, pile, looks, open) is { } pair)
             {
-                pile = placed.Pile;
-                made.Add(gift.Index);
-                panels.AddRange(placed.Panels);
-                segments.AddRange(placed.Segments);
-                looks.Add(gift, SpeciesOf(placed.Segments));
+                open.Remove(pair.Partner);
+                Take(pair.Placed, [gift, problem.Gifts[pair.Partner]]);
+            }
+            else if (alone is { } placed)
+            {
+                Take(placed, [gift]);
             }
         }
 
         return (made.ToImmutable(), panels.ToImmutable(), segments.ToImmutable());
+
+        void Take((OpenPile Pile, List<int> Panels, List<Segment> Segments) placed, GiftDemand[] served)
+        {
+            pile = placed.Pile;
+            panels.AddRange(placed.Panels);
+            segments.AddRange(placed.Segments);
+            foreach (var gift in served)
+            {
+                made.Add(gift.Index);
+                looks.Add(gift, SpeciesOf(placed.Segments.Where(s => s.GiftsIn(problem).Contains(gift.Index))));
+            }
+        }
     }
 
     private HashSet<string> SpeciesOf(IEnumerable<Segment> segments) => [.. segments.Select(s => problem.Patterns[s.Pattern].Offcut.Species)];
@@ -120,7 +137,8 @@ internal sealed class PricedPlacement
         }
     }
 
-    private (List<int> Panels, List<Segment> Segments)? PlaceGift(GiftDemand gift, OpenPile pile)
+    /// <summary>A gift's runs and glue-ups, but for one part when another glue-up serves that.</summary>
+    private (List<int> Panels, List<Segment> Segments)? PlaceGift(GiftDemand gift, OpenPile pile, string served = "")
     {
         var panels = new List<int>();
         var segments = new List<Segment>();
@@ -139,7 +157,7 @@ internal sealed class PricedPlacement
             }
         }
 
-        foreach (var ways in PartWays.Of(problem, gift))
+        foreach (var ways in PartWays.Of(problem, gift).Where(w => w.Part.Key != served))
         {
             if (PlacePart(ways, pile) is not { } best)
             {

@@ -1,13 +1,9 @@
-using System.Collections.Immutable;
 using CsCheck;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
-using Scrapwright.Core.Milling;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
-using Scrapwright.Core.Wood;
-using Scrapwright.Planning.Problems;
 
 namespace Scrapwright.Planning.Tests;
 
@@ -57,9 +53,8 @@ public sealed class BruteForceTests
     {
         var pile = request.Pile;
         var product = ((DesignOutcome.Derived)GiftDesigns.Derive(request.Gifts, [], request.Shop)[0].Outcome).Product;
-        var part = product.Parts[0];
-        var needs = new PanelNeeds(part, 2, 1, request.Shop) { Margins = GiftMargins.Of(product, request.Shop).OfPanel(part.Key, 2, 1) };
-        var both = new PanelNeeds(part, 2, 2, request.Shop) { Margins = GiftMargins.Of(product, request.Shop).OfPanel(part.Key, 2, 2) };
+        var needs = StripsByHand.Needs(product, 2, 1, request.Shop);
+        var both = StripsByHand.Needs(product, 2, 2, request.Shop);
         var weights = PriorityWeights.Of(request.Gifts);
         long[] best = [0, 0, 0, 0];
         for (var code = 0; code < (int)Math.Pow(Ways.Length, pile.Length); code++)
@@ -79,7 +74,7 @@ public sealed class BruteForceTests
             long loads = 0;
             for (var gift = 0; gift < 2; gift++)
             {
-                if (Holds(given[gift + 1], needs))
+                if (StripsByHand.Hold(given[gift + 1], needs))
                 {
                     made += weights[request.Gifts[gift].Priority];
                     wood += given[gift + 1].Sum(s => Cubic(needs.Overlap, s.Offcut.Width, s.Offcut.Thickness, s.Layers));
@@ -92,7 +87,7 @@ public sealed class BruteForceTests
                 }
             }
 
-            if (given[2].Count == 0 && request.Gifts[0].Circle.Length == 0 && Holds(given[1], both))
+            if (given[2].Count == 0 && request.Gifts[0].Circle.Length == 0 && StripsByHand.Hold(given[1], both))
             {
                 // One panel, resawn: a layer for each gift.
                 Note([request.Gifts.Sum(g => weights[g.Priority]), 0, given[1].Sum(s => Cubic(both.Overlap, s.Offcut.Width, s.Offcut.Thickness, s.Layers)), 1]);
@@ -130,24 +125,6 @@ public sealed class BruteForceTests
     }
 
     private static HashSet<string> Species(List<(Offcut Offcut, int Layers)> strips) => [.. strips.Select(s => s.Offcut.Species)];
-
-    /// <summary>
-    /// Layers of one offcut share its two edges, so each counts as if all of them lay in the glue-up. Widths count in hundredths of a millimetre, what is there
-    /// rounded down and what is needed up, as the planner says it does.
-    /// </summary>
-    private static bool Holds(List<(Offcut Offcut, int Layers)> strips, PanelNeeds needs)
-    {
-        var shop = needs.Shop;
-        return strips.Count >= 3
-            && strips.Sum(s => Grid.Hundredths.Down(StripMilling.Width(s.Offcut.Width, shop).End - (needs.WidthPerEdge * (2 * s.Layers)))) >= Grid.Hundredths.Up(needs.WidthBase)
-            && strips.All(s => StripMilling.Thickness(s.Offcut, s.Offcut.Length, s.Offcut.Width, s.Layers, shop) is var l && l.End >= needs.StripThickness(l.Spread))
-            && HasOrder([.. strips.Select(s => s.Offcut.Species)], shop.MinimumContrast, null);
-    }
-
-    private static bool HasOrder(ImmutableList<string> left, double contrast, string? last) =>
-        left.IsEmpty || left.Distinct().Any(next =>
-            (last is null || (last != next && ColourDifference.Ciede2000(SpeciesTable.Get(last).Colour, SpeciesTable.Get(next).Colour) >= contrast))
-            && HasOrder(left.Remove(next), contrast, next));
 
     private static long Cubic(Length length, Length width, Length thickness, int layers) =>
         (long)Math.Ceiling((decimal)length.Picometres / 1_000_000_000 * width.Picometres / 1_000_000_000 * thickness.Picometres / 1_000_000_000 / layers);

@@ -2,12 +2,9 @@ using System.Collections.Immutable;
 using CsCheck;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
-using Scrapwright.Core.Measures;
-using Scrapwright.Core.Milling;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Plans.Ideas;
-using Scrapwright.Core.Wood;
 using Scrapwright.Planning.Ideas;
 
 namespace Scrapwright.Planning.Tests.Ideas;
@@ -48,33 +45,20 @@ public sealed class LargestNumberTests
     private static int Most(PlanRequest request)
     {
         var product = ((DesignOutcome.Derived)GiftDesigns.Derive([Pair.ToGift("x", 1)], [], request.Shop)[0].Outcome).Product;
-        var needs = new PanelNeeds(product.Parts[0], 2, 1, request.Shop);
-        Assert.All(request.Pile, o => Assert.False(IsThickEnough(o, 2, needs)));
+        var needs = StripsByHand.Needs(product, 2, 1, request.Shop);
+        Assert.All(request.Pile, o => Assert.False(StripsByHand.IsThickEnough(o, 2, needs)));
         var most = 0;
         for (var code = 0; code < (int)Math.Pow(3, request.Pile.Length); code++)
         {
-            var given = new List<Offcut>[] { [], [], [] };
+            var given = new List<(Offcut, int)>[] { [], [], [] };
             for (int i = 0, rest = code; i < request.Pile.Length; i++, rest /= 3)
             {
-                given[rest % 3].Add(request.Pile[i]);
+                given[rest % 3].Add((request.Pile[i], 1));
             }
 
-            most = Math.Max(most, given.Skip(1).Count(strips => Holds(strips, needs)));
+            most = Math.Max(most, given.Skip(1).Count(strips => StripsByHand.Hold(strips, needs)));
         }
 
         return most;
     }
-
-    private static bool Holds(List<Offcut> strips, PanelNeeds needs) => strips.Count >= 3
-        && Length.Sum(strips.Select(s => StripMilling.Width(s.Width, needs.Shop).End)) >= needs.RoughWidth(strips.Count)
-        && strips.All(s => IsThickEnough(s, 1, needs))
-        && HasOrder([.. strips.Select(s => s.Species)], needs.Shop.MinimumContrast, null);
-
-    private static bool IsThickEnough(Offcut offcut, int layers, PanelNeeds needs) =>
-        StripMilling.Thickness(offcut, offcut.Length, offcut.Width, layers, needs.Shop) is var ladder && ladder.End >= needs.StripThickness(ladder.Spread);
-
-    private static bool HasOrder(ImmutableList<string> left, double contrast, string? last) =>
-        left.IsEmpty || left.Distinct().Any(next =>
-            (last is null || (last != next && ColourDifference.Ciede2000(SpeciesTable.Get(last).Colour, SpeciesTable.Get(next).Colour) >= contrast))
-            && HasOrder(left.Remove(next), contrast, next));
 }

@@ -13,7 +13,7 @@ public sealed class TypeTests
         // CIELAB coordinates.
         "LabColour(l)", "LabColour(a)", "LabColour(b)",
         // Density over that of water, and a number of standard deviations.
-        "SpecificGravity.DensityKgPerM3(specificGravity)", "SpecificGravity.FromBasic(basicSpecificGravity)", "SpecificGravity.FromTable(specificGravity12)", "Chance.NormalShare(z)",
+        "SpecificGravity.DensityKgPerM3(specificGravity)", "SpecificGravity.FromBasic(basicSpecificGravity)", "SpecificGravity.FromTable(specificGravity12)", "Chance.NormalShare(z)", "Chance.Margin(deviations)",
         // Time over the time that water needs through half a board.
         "Acclimatisation.ShareReached(fourierNumber)",
         "DensityClasses.Of(specificGravity)",

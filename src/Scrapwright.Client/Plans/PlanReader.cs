@@ -33,7 +33,7 @@ public sealed class PlanReader
         weights = new(() => GiftWeights.Of(Index).ToDictionary(w => w.Gift, StringComparer.Ordinal));
         differences = new(() => GiftDifference.WorthALook(Index));
         movements = new(() => plan.GlueUps.Zip(PanelMovement.Of(Index)).ToDictionary(pair => pair.First.Id, pair => pair.Second, StringComparer.Ordinal));
-        chances = new(() => PlanChances.Of(plan));
+        chances = new(() => PlanChances.Of(plan, Index.Designs));
         consumables = new(() => Consumables.For(plan, Index.Designs));
     }
 
@@ -50,7 +50,7 @@ public sealed class PlanReader
     public ImmutableArray<GlueUp> PanelsOf(GlueUp glueUp) => [.. Plan.GlueUps.Where(g => g.IsFor(glueUp.Gift, glueUp.Part))];
 
     /// <summary>Whom a glue-up is for: every recipient, and how many pieces the others get.</summary>
-    public string RecipientsOf(GlueUp glueUp) => string.Join(", ", glueUp.Also.Select(a => $"{Recipient(a.Gift)} ({a.Pieces})").Prepend(Recipient(glueUp.Gift)));
+    public string RecipientsOf(GlueUp glueUp) => PlanWords.Gifts(glueUp, Recipient);
 
     /// <summary>What can be asked about a glue-up.</summary>
     public static ImmutableArray<WhyQuestion> QuestionsAbout(GlueUp glueUp) =>

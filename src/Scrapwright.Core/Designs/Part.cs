@@ -50,4 +50,11 @@ public sealed record Part
 
     /// <summary>Species wished for a solid part or rod, keys, best first; empty for any.</summary>
     public ImmutableArray<string> Species { get; init; } = [];
+
+    /// <summary>True when another part fills the same box.</summary>
+    public bool HasSizeOf(Part other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return (Length, Width, Thickness) == (other.Length, other.Width, other.Thickness);
+    }
 }

@@ -5,9 +5,6 @@ namespace Scrapwright.Core.Milling;
 /// <summary>Odds of sizes whose spread is taken as normal (sum of many small independent errors).</summary>
 public static class Chance
 {
-    // Asked for at every strip of every way to make a panel; found once for every percentage.
-    private static readonly double[] Known = [.. Enumerable.Range(50, 50).Select(FindDeviations)];
-
     /// <summary>Chance that a size is at least the target, 0 to 1.</summary>
     /// <param name="expected">Expected size.</param>
     /// <param name="spread">One standard deviation; zero means certain.</param>
@@ -32,43 +29,20 @@ public static class Chance
         return z >= 0 ? 1 - tail : tail;
     }
 
-    /// <summary>How many standard deviations must lie between target and expectation for the asked chance. Found by halving <see cref="NormalShare"/>; exact to 1e-9 of it.</summary>
+    /// <summary>How many standard deviations must lie between target and expectation for the asked chance, as exact as <see cref="DeviationsForRisk"/>.</summary>
     /// <param name="percent">Asked chance, 50 to 99 [%].</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside 50 to 99.</exception>
     public static double Deviations(int percent)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(percent, 50);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(percent, 99);
-        return Known[percent - 50];
+        return DeviationsForRisk(1000 - (10 * percent));
     }
 
-    private static double FindDeviations(int percent)
-    {
-        if (percent == 50)
-        {
-            return 0;
-        }
-
-        double low = 0, high = 4;
-        while (high - low > 1e-9)
-        {
-            var middle = (low + high) / 2;
-            if (NormalShare(middle) < percent / 100.0)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
-        }
-
-        return high;
-    }
-
-    /// <summary>Length kept in hand for a spread at the asked chance, rounded up to a picometre.</summary>
-    public static Length Margin(Length spread, int percent) =>
-        Length.FromPicometres((long)Math.Ceiling(spread.Picometres * Deviations(percent)));
+    /// <summary>Length kept in hand for a spread, rounded up to a picometre.</summary>
+    /// <param name="spread">One standard deviation.</param>
+    /// <param name="deviations">How many of them.</param>
+    public static Length Margin(Length spread, double deviations) => Length.FromPicometres((long)Math.Ceiling(spread.Picometres * deviations));
 
     /// <summary>How many standard deviations leave only the given risk above them: the inverse of the upper tail, exact to 1e-7 of it.</summary>
     /// <param name="riskPerMille">Risk. [‰], above 0 and below 1000; below 1e-4 it is taken as 1e-4.</param>

@@ -31,14 +31,14 @@ public sealed class GiftMargins
         {
             var length = (part.Length * part.Count) + (shop.Allowances.EndTrim.Mean * 2);
             var needs = new PanelNeeds(part, part.Count, 1, shop);
-            var usual = needs.ThicknessLadder(needs.PlanedThickness, RoughSpread(shop)).Rungs[0].Spread;
+            var usual = needs.ThicknessLadder(needs.PlanedThickness, StripMilling.RoughSpread(shop)).Rungs[0].Spread;
             AddSizes(split, length, part.Width, part.Thickness, needs.UsualSpread, usual, MostStrips(part), shop);
         }
 
         foreach (var run in runs)
         {
             var needs = new SolidNeeds(run, product.Parts, shop);
-            AddSizes(split, needs.Length, needs.PartWidth, needs.PlanedThickness, StripMilling.Width(needs.PartWidth, shop).Spread, RoughSpread(shop), 1, shop);
+            AddSizes(split, needs.Length, needs.PartWidth, needs.PlanedThickness, StripMilling.Width(needs.PartWidth, shop).Spread, StripMilling.RoughSpread(shop), 1, shop);
         }
 
         var deviations = split.Deviations(shop.ConfidencePercent);
@@ -76,10 +76,6 @@ public sealed class GiftMargins
         split.Add(length.Millimetres * width.Millimetres * thicknessSpread.Millimetres, strips);
         split.Add(width.Millimetres * thickness.Millimetres * shop.Allowances.EndTrim.Spread.Millimetres * Math.Sqrt(2), 1);
     }
-
-    /// <summary>Spread of the thickness of rough wood once both faces are flat.</summary>
-    private static Length RoughSpread(Shop shop) => new LadderBuilder(Length.Zero, Length.Zero)
-        .Take(Operation.FaceJoint, shop.Allowances.FaceJoint).Take(Operation.FacePlane, shop.Allowances.FacePlane).Spread;
 
     private static int MostStrips(Part part) => part.Wish?.MaximumStrips ?? 12;
 

@@ -20,7 +20,7 @@ public sealed record PanelNeeds(Part Part, int Blanks, int Layers, Shop Shop)
     /// <summary>Least shared length of the strips: blanks, kerfs between them, both ends squared, and what is held in hand for those, rounded up to a mark of the rule.</summary>
     public Length Overlap =>
         CrosscutYield.Needed(Blanks, Part.Length, Shop.TableSaw.Kerf) + (Shop.Allowances.EndTrim.Mean * 2)
-        + ReadableSize.Up(Times(Shop.Allowances.EndTrim.Spread, Math.Sqrt(2) * Margins.Length), Shop.Unit);
+        + Margins.ForEnds(Shop);
 
     /// <summary>Thickness of panel or layer when it comes from the planer: finished thickness and both faces' sanding.</summary>
     public Length PlanedThickness => Part.Thickness + (Shop.Allowances.Sand.Mean * 2);
@@ -29,7 +29,7 @@ public sealed record PanelNeeds(Part Part, int Blanks, int Layers, Shop Shop)
     /// <param name="stripSpread">One standard deviation of the strip's thickness.</param>
     public Length StripThickness(Length stripSpread)
     {
-        var margin = Times(ThicknessBuilder(Length.Zero, stripSpread).Spread, Margins.Thickness);
+        var margin = Chance.Margin(ThicknessBuilder(Length.Zero, stripSpread).Spread, Margins.Thickness);
         var layer = PlanedThickness + CleanUp + margin;
         return (layer * Layers) + (Shop.Bandsaw.Kerf * (Layers - 1)) + Shop.Allowances.PanelFlatten.Mean;
     }
@@ -54,10 +54,10 @@ public sealed record PanelNeeds(Part Part, int Blanks, int Layers, Shop Shop)
     public Length RoughWidth(int strips) => WidthBase + (WidthPerEdge * (2 * strips));
 
     /// <summary>The part of <see cref="RoughWidth(int)"/> that does not depend on the number of strips.</summary>
-    public Length WidthBase => Part.Width + Shop.Allowances.WidthTrim.Mean + Times(UsualSpread, Margins.Width * (1 - (UsualEdges * ShareOfAnEdge / 2)));
+    public Length WidthBase => Part.Width + Shop.Allowances.WidthTrim.Mean + Chance.Margin(UsualSpread, Margins.Width * (1 - (UsualEdges * ShareOfAnEdge / 2)));
 
     /// <summary>The part of <see cref="RoughWidth(int)"/> that each jointed edge adds; edges whose spreads add up in full, not as squares, count as often as the square of their number.</summary>
-    public Length WidthPerEdge => Times(UsualSpread, Margins.Width * ShareOfAnEdge / 2);
+    public Length WidthPerEdge => Chance.Margin(UsualSpread, Margins.Width * ShareOfAnEdge / 2);
 
     /// <summary>Spread of the width of a glue-up of five strips, before it is trimmed.</summary>
     internal Length UsualSpread => new LadderBuilder(Length.Zero, Length.Zero)
@@ -67,9 +67,6 @@ public sealed record PanelNeeds(Part Part, int Blanks, int Layers, Shop Shop)
     private double ShareOfAnEdge => UsualSpread.IsZero ? 0 : Square(Shop.Allowances.EdgeJoint.Spread) / Square(UsualSpread);
 
     private Length CleanUp => Layers > 1 ? Shop.Allowances.ResawCleanUp.Mean : Length.Zero;
-
-    private static Length Times(Length length, double factor) =>
-        Length.FromPicometres((long)Math.Ceiling(length.Picometres * factor));
 
     private LadderBuilder ThicknessBuilder(Length strips, Length stripSpread)
     {

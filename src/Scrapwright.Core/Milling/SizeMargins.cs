@@ -1,3 +1,5 @@
+using Scrapwright.Core.Shops;
+
 namespace Scrapwright.Core.Milling;
 
 /// <summary>How many standard deviations are held in hand over what a size needs, in each direction.</summary>
@@ -14,6 +16,13 @@ public sealed record SizeMargins
 
     /// <summary>For the squaring of both ends together.</summary>
     public double Length { get; init; }
+
+    /// <summary>Length held in hand for the squaring of both ends, rounded up to a mark of the rule.</summary>
+    public Measures.Length ForEnds(Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        return ReadableSize.Up(Chance.Margin(shop.Allowances.EndTrim.Spread, Math.Sqrt(2) * Length), shop.Unit);
+    }
 
     /// <summary>In each direction the larger of two: what serves two gifts must suffice for both.</summary>
     public SizeMargins Or(SizeMargins other)

@@ -25,7 +25,7 @@ public sealed record SolidNeeds(GrainRun Run, ImmutableArray<Part> Parts, Shop S
             var members = Members;
             return Measures.Length.Sum(members.Select(p => p.Length))
                 + (Shop.TableSaw.Kerf * (members.Length - 1)) + (Shop.Allowances.EndTrim.Mean * 2)
-                + ReadableSize.Up(Times(Shop.Allowances.EndTrim.Spread, Math.Sqrt(2) * Margins.Length), Shop.Unit);
+                + Margins.ForEnds(Shop);
         }
     }
 
@@ -41,16 +41,14 @@ public sealed record SolidNeeds(GrainRun Run, ImmutableArray<Part> Parts, Shop S
         get
         {
             var ladder = StripMilling.Width(PartWidth, Shop);
-            return ReadableSize.Up(PartWidth + (PartWidth - ladder.End) + Times(ladder.Spread, Margins.Width), Shop.Unit);
+            return ReadableSize.Up(PartWidth + (PartWidth - ladder.End) + Chance.Margin(ladder.Spread, Margins.Width), Shop.Unit);
         }
     }
 
     /// <summary>Expected thickness that the milled strip must have, with the margin in hand.</summary>
     /// <param name="stripSpread">One standard deviation of the strip's thickness.</param>
-    public Length StripThickness(Length stripSpread) => PlanedThickness + Times(stripSpread, Margins.Thickness);
+    public Length StripThickness(Length stripSpread) => PlanedThickness + Chance.Margin(stripSpread, Margins.Thickness);
 
     /// <summary>Net width that the strip must have when that many of its edges were jointed since a saw set its width.</summary>
-    public Length NetWidth(int edges) => PartWidth + Times(Shop.Allowances.EdgeJoint.Spread, Math.Sqrt(edges) * Margins.Width);
-
-    private static Length Times(Length length, double factor) => Measures.Length.FromPicometres((long)Math.Ceiling(length.Picometres * factor));
+    public Length NetWidth(int edges) => PartWidth + Chance.Margin(Shop.Allowances.EdgeJoint.Spread, Math.Sqrt(edges) * Margins.Width);
 }

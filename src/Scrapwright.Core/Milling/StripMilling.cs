@@ -52,6 +52,14 @@ public static class StripMilling
         return new Ladder(whole.Start, [.. whole.Rungs, .. layer.Rungs]);
     }
 
+    /// <summary>Spread of the thickness of rough wood once both faces are flat.</summary>
+    public static Length RoughSpread(Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        return new LadderBuilder(Length.Zero, Length.Zero)
+            .Take(Operation.FaceJoint, shop.Allowances.FaceJoint).Take(Operation.FacePlane, shop.Allowances.FacePlane).Spread;
+    }
+
     /// <summary>Width ladder of a strip of the given rough width: both edges jointed.</summary>
     /// <param name="roughWidth">Width before its edges are worked.</param>
     /// <param name="shop">The shop's allowances.</param>

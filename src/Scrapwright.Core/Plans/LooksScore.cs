@@ -40,9 +40,8 @@ internal sealed class LooksScore(
             return 0;
         }
 
-        var woods = glueUps.Where(g => g.IsFor(gift, part.Key))
-            .Select(g => string.Join('+', g.Strips.Select(s => SpeciesOfOffcut(s.Offcut)).Distinct().Order(StringComparer.Ordinal))).ToArray();
-        return woods.Select((one, i) => woods.Skip(i + 1).Count(other => one != other)).Sum();
+        var woods = glueUps.Where(g => g.IsFor(gift, part.Key)).Select(g => Species([g], [])).ToArray();
+        return woods.Select((one, i) => woods.Skip(i + 1).Count(other => !one.SetEquals(other))).Sum();
     }
 
     private bool Differ((Gift Gift, Product Product) one, (Gift Gift, Product Product) other) =>

@@ -79,8 +79,7 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
 
         // What is glued already may have been for a gift whose parts have another size by now.
         bool IsAlike(GlueUpShare share, Part part) =>
-            ProductOf(designs, share.Gift)?.Parts.FirstOrDefault(p => p.Key == share.Part && p.Kind == PartKind.Panel) is { } other
-            && (other.Length, other.Width, other.Thickness) == (part.Length, part.Width, part.Thickness);
+            ProductOf(designs, share.Gift)?.Parts.FirstOrDefault(p => p.Key == share.Part && p.Kind == PartKind.Panel) is { } other && other.HasSizeOf(part);
 
         SizeMargins InHand(GlueUp glueUp, string gift, string part) =>
             ProductOf(designs, gift) is { } product && product.Parts.Any(p => p.Key == part && p.Kind == PartKind.Panel)

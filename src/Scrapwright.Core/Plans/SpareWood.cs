@@ -53,9 +53,7 @@ internal sealed record SpareWood(Species Species, Offcut Offcut, Piece Piece, Im
     /// <summary>Least rough thickness of flat rough wood whose strips are thick enough, rounded up to a mark of the rule.</summary>
     public static Length RoughThickness(Func<Length, Length> thickness, Shop shop)
     {
-        var spread = new LadderBuilder(Length.Zero, Length.Zero)
-            .Take(Operation.FaceJoint, shop.Allowances.FaceJoint).Take(Operation.FacePlane, shop.Allowances.FacePlane).Spread;
-        return ReadableSize.Up(thickness(spread) + shop.Allowances.FaceJoint.Mean + shop.Allowances.FacePlane.Mean, shop.Unit);
+        return ReadableSize.Up(thickness(StripMilling.RoughSpread(shop)) + shop.Allowances.FaceJoint.Mean + shop.Allowances.FacePlane.Mean, shop.Unit);
     }
 
     private bool IsThickEnough(Length length, Length width, Func<Length, Length> thickness, Shop shop)

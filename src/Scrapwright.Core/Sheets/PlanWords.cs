@@ -98,9 +98,13 @@ public static class PlanWords
     };
 
     /// <summary>The gifts a glue-up is for; of those that share it, how many pieces each further one gets.</summary>
-    public static string Gifts(GlueUp glueUp)
+    public static string Gifts(GlueUp glueUp) => Gifts(glueUp, gift => gift);
+
+    /// <summary>The same with each gift called as one likes.</summary>
+    public static string Gifts(GlueUp glueUp, Func<string, string> nameOf)
     {
         ArgumentNullException.ThrowIfNull(glueUp);
-        return string.Join(", ", glueUp.Also.Select(a => $"{a.Gift} ({a.Pieces})").Prepend(glueUp.Gift));
+        ArgumentNullException.ThrowIfNull(nameOf);
+        return string.Join(", ", glueUp.Also.Select(a => $"{nameOf(a.Gift)} ({a.Pieces})").Prepend(nameOf(glueUp.Gift)));
     }
 }

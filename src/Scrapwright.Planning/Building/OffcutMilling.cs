@@ -140,8 +140,7 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
         segments is [var only] && !pattern.IsCut(only.Lane) && pattern.RunsOf(only.Lane).ToArray() is [var run] && run.Run.Length == lane.Length
         && lane.Length - Needed(segments[0]) - shop.TableSaw.Kerf < shop.KeepLength;
 
-    private Length Needed(Segment segment) =>
-        segment.Panel >= 0 ? problem.Panels[segment.Panel].Needs.Overlap : problem.Runs[segment.Solid].Needs.Length;
+    private Length Needed(Segment segment) => segment.NeededIn(problem);
 
     private PlacedStrip Placed(OffcutPattern pattern, Segment segment, Piece piece, Length length, Length width)
     {

@@ -43,7 +43,7 @@ internal static class DoneParts
         from gift in gifts
         where gift.Gift.Label == also.Gift
         let other = gift.Product.Parts.FirstOrDefault(p => p.Key == also.Part && p.Kind == PartKind.Panel)
-        where other is not null && (other.Length, other.Width, other.Thickness) == (part.Length, part.Width, part.Thickness)
+        where other is not null && other.HasSizeOf(part)
         select new PanelShare(gift.Index, other, also.Pieces);
 
     /// <summary>The pattern of an offcut that is cut already; null when it is not. What is left of one that is kept for later is closed.</summary>

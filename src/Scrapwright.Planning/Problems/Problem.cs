@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Measures;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Plans.Choices;
@@ -12,6 +13,7 @@ namespace Scrapwright.Planning.Problems;
 internal sealed record Problem
 {
     private Grid? lengths;
+    private ILookup<int, PanelCandidate>? sharedOf;
     private ImmutableArray<int> firstPlaces;
     private ImmutableArray<long> rooms;
 
@@ -59,6 +61,13 @@ internal sealed record Problem
     [
         Shop.TableSaw.Kerf, .. Patterns.SelectMany(p => p.Runs).Select(r => r.Length), .. Panels.Select(p => p.Needs.Overlap), .. Runs.Select(r => r.Needs.Length),
     ]);
+
+    /// <summary>What a length takes of a place with one kerf, on the grid of lengths, rounded up.</summary>
+    internal long MarksOf(Length needed) => Lengths.Up(needed) + Lengths.Up(Shop.TableSaw.Kerf);
+
+    /// <summary>Glue-ups that each gift may share and that are not glued yet, by place of the gift.</summary>
+    internal ILookup<int, PanelCandidate> SharedOf => sharedOf ??= Panels.Where(p => p.IsShared && p.Done is null)
+        .SelectMany(p => p.Shares.Select(s => (s.GiftIndex, Panel: p))).ToLookup(x => x.GiftIndex, x => x.Panel);
 
     /// <summary>Room of every place with one kerf, on the grid of lengths, rounded down: what the segments there and a kerf for each may add up to.</summary>
     internal ImmutableArray<long> Rooms

@@ -50,7 +50,7 @@ internal sealed class CheapestStrips
         most = Math.Min(panel.Wish.MaximumStrips, PlanModel.MostStrips);
         var needed = Grid.Hundredths.Up(panel.Needs.WidthBase);
         steps = (int)(roundUp ? needed / Step : (needed + Step - 1) / Step);
-        stepsOf = [.. options.Select(o => (int)Math.Clamp(roundUp ? (o.Filling + Step - 1) / Step : (o.Filling) / Step, 0, steps))];
+        stepsOf = [.. options.Select(o => (int)Math.Clamp(roundUp ? (o.Filling + Step - 1) / Step : o.Filling / Step, 0, steps))];
     }
 
     /// <summary>The cheapest strips in their order, or null when there are none.</summary>

@@ -86,9 +86,6 @@ internal sealed class ColumnMaster : IDisposable
         return prices;
     }
 
-    /// <summary>Worth of one more glue-up of a type: a filling cheaper than this makes the relaxation better.</summary>
-    internal double WorthOfPanel(int type) => panels[type].DualValue();
-
     /// <summary>Adds a filling as a column.</summary>
     internal void Add(int type, IEnumerable<SegmentOption> strips)
     {

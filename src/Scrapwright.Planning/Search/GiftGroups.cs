@@ -50,7 +50,7 @@ internal sealed class GiftGroups
 
     private ImmutableArray<(int Type, double Share)> SharedBy(GiftDemand gift, Part part) =>
     [
-        .. problem.Panels.Where(p => p.IsShared && p.Done is null && p.IsFor(gift.Index, part.Key))
+        .. problem.SharedOf[gift.Index].Where(p => p.IsFor(gift.Index, part.Key))
             .Select(p => (TypeOf(p), p.YieldFor(gift.Index, part.Key) / (double)p.Shares.Sum(s => s.Count))).Distinct().Order(),
     ];
 

@@ -21,7 +21,6 @@ internal sealed class NeighbourhoodSearch(Problem problem, SegmentOptions option
     internal const int MostFruitless = 400;
 
     private readonly Random random = new(limits.Seed);
-    private readonly ImmutableArray<int>[] partners = Partners(problem);
     private readonly Dictionary<LevelKind, int> fruitless = [];
 
     /// <summary>The placement as far as it has come.</summary>
@@ -73,12 +72,6 @@ internal sealed class NeighbourhoodSearch(Problem problem, SegmentOptions option
         }
 
         return false;
-    }
-
-    private static ImmutableArray<int>[] Partners(Problem problem)
-    {
-        var shared = problem.Panels.Where(p => p.IsShared && p.Done is null).ToList();
-        return [.. problem.Gifts.Select(g => shared.Where(p => p.IsFor(g.Index)).SelectMany(p => p.Shares).Select(s => s.GiftIndex).Where(i => i != g.Index).Distinct().ToImmutableArray())];
     }
 
     private Placement? Recreated()
@@ -133,12 +126,10 @@ internal sealed class NeighbourhoodSearch(Problem problem, SegmentOptions option
     /// <summary>Now and then those that may share a glue-up with the first gift come next: by chance alone they would hardly meet.</summary>
     private List<int> PartnersFirst(List<int> order)
     {
-        if (partners[order[0]].Length == 0 || random.Next(2) == 0)
-        {
-            return order;
-        }
-
-        return [order[0], .. order.Skip(1).OrderBy(g => partners[order[0]].Contains(g) ? 0 : 1)];
+        var partners = problem.SharedOf[order[0]].SelectMany(p => p.Shares).Select(s => s.GiftIndex).ToHashSet();
+        return partners.Count == 0 || random.Next(2) == 0
+            ? order
+            : [order[0], .. order.Skip(1).OrderBy(g => partners.Contains(g) ? 0 : 1)];
     }
 
     /// <summary>All gifts in an order that puts those first that have most to gain on a level, with some chance.</summary>

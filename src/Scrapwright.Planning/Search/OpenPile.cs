@@ -44,11 +44,7 @@ internal sealed class OpenPile
     internal void Take(SegmentOption option) => Take(option.Segment, option.Place, option.Marks);
 
     /// <summary>Takes a segment of a placement.</summary>
-    internal void Take(Segment segment)
-    {
-        var needed = segment.Panel >= 0 ? problem.Panels[segment.Panel].Needs.Overlap : problem.Runs[segment.Solid].Needs.Length;
-        Take(segment, problem.PlaceOf(segment), problem.Lengths.Up(needed) + problem.Lengths.Up(problem.Shop.TableSaw.Kerf));
-    }
+    internal void Take(Segment segment) => Take(segment, problem.PlaceOf(segment), problem.MarksOf(segment.NeededIn(problem)));
 
     private void Take(Segment segment, int place, long marks)
     {

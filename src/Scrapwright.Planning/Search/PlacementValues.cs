@@ -30,8 +30,7 @@ internal static class PlacementValues
     internal static long Wood(Problem problem, Segment segment)
     {
         var pattern = problem.Patterns[segment.Pattern];
-        var needed = segment.Panel >= 0 ? problem.Panels[segment.Panel].Needs.Overlap : problem.Runs[segment.Solid].Needs.Length;
-        return WoodVolume.CeilingMm3(needed, pattern.Lanes[segment.Lane].RoughWidth, pattern.Offcut.Thickness, pattern.Layers);
+        return WoodVolume.CeilingMm3(segment.NeededIn(problem), pattern.Lanes[segment.Lane].RoughWidth, pattern.Offcut.Thickness, pattern.Layers);
     }
 
     /// <summary>Points for looks that each gift lacks: what to plan anew when looks shall get better.</summary>

@@ -44,7 +44,7 @@ internal sealed partial class PlanModel
 
     private BoolVar Differ(int gift, Dictionary<string, BoolVar> one, Dictionary<string, BoolVar> other)
     {
-        var differences = one.Keys.Union(other.Keys).Order(StringComparer.Ordinal).Select(s => Difference(one.GetValueOrDefault(s), other.GetValueOrDefault(s))).ToList();
+        var differences = Differences(one, other);
         var isMade = Made(gift);
         var differ = Follows(model.NewBoolVar(""), h => h[isMade] == 1 && differences.Any(d => h[d] == 1) ? 1 : 0);
         model.AddImplication(differ, isMade);
@@ -72,18 +72,8 @@ internal sealed partial class PlanModel
 
     private BoolVar Differ(GiftDemand one, GiftDemand other)
     {
-        var differences = new List<BoolVar>();
         var sameFamily = one.Product.Family == other.Product.Family;
-        if (sameFamily)
-        {
-            var mine = SpeciesOf(one.Index);
-            var theirs = SpeciesOf(other.Index);
-            foreach (var species in mine.Keys.Union(theirs.Keys).Order(StringComparer.Ordinal))
-            {
-                differences.Add(Difference(mine.GetValueOrDefault(species), theirs.GetValueOrDefault(species)));
-            }
-        }
-
+        var differences = sameFamily ? Differences(SpeciesOf(one.Index), SpeciesOf(other.Index)) : [];
         var (oneMade, otherMade) = (MadeOrNot(one.Index), MadeOrNot(other.Index));
         var differ = Follows(
             model.NewBoolVar(""),
@@ -97,6 +87,10 @@ internal sealed partial class PlanModel
 
         return differ;
     }
+
+    /// <summary>For each species, whether just one of the two has it.</summary>
+    private List<BoolVar> Differences(Dictionary<string, BoolVar> one, Dictionary<string, BoolVar> other) =>
+        [.. one.Keys.Union(other.Keys).Order(StringComparer.Ordinal).Select(s => Difference(one.GetValueOrDefault(s), other.GetValueOrDefault(s)))];
 
     /// <summary>At most 1 when exactly one of the two has the species.</summary>
     private BoolVar Difference(BoolVar? one, BoolVar? other)

@@ -21,15 +21,6 @@ internal sealed partial class PlanModel
     /// <summary>At least one gift is made.</summary>
     internal void RequireOneMade() => model.AddBoolOr(scope.Gifts.Select(Made));
 
-    /// <summary>Nothing is taken from an offcut.</summary>
-    internal void RequireUntouched(int offcut)
-    {
-        foreach (var segment in segments.Where(s => problem.Patterns[s.Segment.Pattern].OffcutIndex == offcut))
-        {
-            model.Add(segment.Count == 0);
-        }
-    }
-
     /// <summary>A gift is made, and a panel part of it or one of its runs of solid parts takes wood of an offcut. False when it could not.</summary>
     /// <param name="gift">Place of the gift.</param>
     /// <param name="part">Key of the panel part; null for a run.</param>

@@ -5,12 +5,6 @@ namespace Scrapwright.Planning.Search;
 /// <content>Two gifts that share a glue-up.</content>
 internal sealed partial class PricedPlacement
 {
-    private ILookup<int, PanelCandidate>? sharedOf;
-
-    /// <summary>Glue-ups that each gift may share.</summary>
-    private ILookup<int, PanelCandidate> SharedOf => sharedOf ??= problem.Panels.Where(p => p.IsShared && p.Done is null)
-        .SelectMany(p => p.Shares.Select(s => (s.GiftIndex, Panel: p))).ToLookup(x => x.GiftIndex, x => x.Panel);
-
     /// <summary>
     /// A gift placed together with one that shares a glue-up with it, where both together cost less than each on its own, or where one of them finds no wood on its own;
     /// null when there is none. The cheapest of its partners is taken.
@@ -25,7 +19,7 @@ internal sealed partial class PricedPlacement
     {
         ((OpenPile Pile, List<int> Panels, List<Segment> Segments) Placed, int Partner)? best = null;
         var most = 0.0;
-        foreach (var shared in SharedOf[gift.Index].GroupBy(p => p.Shares.First(s => s.GiftIndex != gift.Index).GiftIndex).Where(g => open.Contains(g.Key)))
+        foreach (var shared in problem.SharedOf[gift.Index].GroupBy(p => p.Shares.First(s => s.GiftIndex != gift.Index).GiftIndex).Where(g => open.Contains(g.Key)))
         {
             var other = problem.Gifts[shared.Key];
             var apart = alone is { } mine && PlaceUnlike(other, mine.Pile, looks) is { } theirs ? CostOf(mine.Segments) + CostOf(theirs.Segments) : double.PositiveInfinity;
@@ -73,8 +67,5 @@ internal sealed partial class PricedPlacement
 
     /// <summary>What segments cost: their wood, and what their places are worth to others.</summary>
     private double CostOf(IEnumerable<Segment> segments) => segments.Sum(s =>
-        PlacementValues.Wood(problem, s) + (prices[problem.PlaceOf(s)] * (problem.Lengths.Up(NeededFor(s)) + problem.Lengths.Up(problem.Shop.TableSaw.Kerf))));
-
-    private Core.Measures.Length NeededFor(Segment segment) =>
-        segment.Panel >= 0 ? problem.Panels[segment.Panel].Needs.Overlap : problem.Runs[segment.Solid].Needs.Length;
+        PlacementValues.Wood(problem, s) + (prices[problem.PlaceOf(s)] * problem.MarksOf(s.NeededIn(problem))));
 }

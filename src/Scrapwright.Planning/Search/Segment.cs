@@ -1,3 +1,4 @@
+using Scrapwright.Core.Measures;
 using Scrapwright.Planning.Problems;
 
 namespace Scrapwright.Planning.Search;
@@ -12,6 +13,9 @@ internal readonly record struct Segment(int Pattern, int Lane, int Run, int Pane
 {
     /// <summary>True when it is glued or cut already.</summary>
     internal bool IsDoneIn(Problem problem) => Panel >= 0 ? problem.Panels[Panel].Done is not null : problem.Runs[Solid].Done is not null;
+
+    /// <summary>Length it takes along its lane.</summary>
+    internal Length NeededIn(Problem problem) => Panel >= 0 ? problem.Panels[Panel].Needs.Overlap : problem.Runs[Solid].Needs.Length;
 
     /// <summary>Place of the gift it serves; the first of those that share its glue-up.</summary>
     internal int GiftIn(Problem problem) => Panel >= 0 ? problem.Panels[Panel].GiftIndex : problem.Runs[Solid].GiftIndex;

@@ -148,7 +148,7 @@ internal sealed class SegmentOptions
             WoodVolume.CeilingMm3(needed, lane.RoughWidth, pattern.Offcut.Thickness, pattern.Layers))
         {
             Place = problem.PlaceOf(segment),
-            Marks = problem.Lengths.Up(needed) + problem.Lengths.Up(kerf),
+            Marks = problem.MarksOf(needed),
             Width = Grid.Hundredths.Down(lane.NetWidth),
         };
     }

@@ -10,13 +10,13 @@ namespace Scrapwright.Web.Planning;
 internal static class StoredPlans
 {
     /// <summary>A kept plan that still holds; null when there is none, when an older program wrote it otherwise, or when it does not.</summary>
-    internal static Plan? FindSound(StoredPlan? stored)
+    internal static Plan? FindSound(StoredPlan? stored) => stored is not null && Read(stored) is { } plan && PlanAudit.Check(plan).IsEmpty ? plan : null;
+
+    private static Plan? Read(StoredPlan stored)
     {
-        if (stored is null) return null;
         try
         {
-            var plan = PlanJson.Read(stored.Json);
-            return PlanAudit.Check(plan).IsEmpty ? plan : null;
+            return PlanJson.Read(stored.Json);
         }
         catch (JsonException)
         {
@@ -44,8 +44,10 @@ internal static class StoredPlans
         var asLatest = PlanJson.Write(latest with { Levels = [] });
         foreach (var stored in kept)
         {
-            if (FindSound(stored) is { } old && latest.Request.Choices.AskAll(old.Request.Choices)
-                && PlanJson.Write(old with { Request = old.Request with { Choices = latest.Request.Choices }, Fingerprint = latest.Fingerprint, Levels = [] }) == asLatest)
+            // The audit last: it takes longest, and most plans that are kept are other ones.
+            if (Read(stored) is { } old && latest.Request.Choices.AskAll(old.Request.Choices)
+                && PlanJson.Write(old with { Request = old.Request with { Choices = latest.Request.Choices }, Fingerprint = latest.Fingerprint, Levels = [] }) == asLatest
+                && PlanAudit.Check(old).IsEmpty)
             {
                 return latest with { Levels = old.Levels };
             }

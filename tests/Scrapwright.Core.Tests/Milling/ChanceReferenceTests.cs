@@ -44,6 +44,6 @@ public sealed class ChanceReferenceTests
         var spread = Length.FromInches(1, 64);
         var target = Length.FromInches(4);
 
-        Assert.Equal(0.95, Chance.OfAtLeast(target + Chance.Margin(spread, 95), spread, target), 1e-6);
+        Assert.Equal(0.95, Chance.OfAtLeast(target + Chance.Margin(spread, Chance.Deviations(95)), spread, target), 1e-6);
     }
 }

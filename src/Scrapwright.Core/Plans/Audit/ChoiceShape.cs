@@ -25,6 +25,7 @@ internal sealed class ChoiceShape(Findings findings)
         Each("request.choices.orders", choices.Orders, (at, o) => Texts(at, o.Gift, o.Part)
             && Each(at + ".strips", o.Strips, (p, s) => Texts(p, s.Offcut) && Within(p, s.RoughWidth)));
         Each("request.choices.glued", choices.Glued, (at, g) => Texts(at, g.Id, g.Gift, g.Part)
+            && Each(at + ".also", g.Also, (s, share) => Texts(s, share.Gift, share.Part))
             && Each(at + ".strips", g.Strips, (p, s) => Texts(p, s.Piece, s.Offcut) && Within(p, s.RoughWidth, s.Width, s.Length, s.Thickness)));
         Each("request.choices.cut", choices.Cut, (at, b) => Texts(at, b.Gift, b.Run, b.Piece, b.Offcut) && Within(at, b.RoughWidth, b.Width, b.Length, b.Thickness));
         Each("request.choices.milledStrips", choices.MilledStrips, (at, m) => Texts(at, m.Gift, m.Part) && findings.Require(m.Strip is not null, at + ".strip", "nothing", "a value")

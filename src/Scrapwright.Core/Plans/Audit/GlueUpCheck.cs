@@ -52,7 +52,7 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
         {
             findings.Require(share.Pieces >= 1, $"{where} pieces for {share.Gift}", share.Pieces, "1 or more");
             var isAlike = facts.FindPart(share.Gift, share.Part) is { Kind: PartKind.Panel } other
-                && (other.Length, other.Width, other.Thickness) == (part.Length, part.Width, part.Thickness)
+                && other.HasSizeOf(part)
                 && (part.Wish is null ? other.Wish is null : other.Wish is { } wish && wish.IsLike(part.Wish));
             findings.Require(isAlike || isDone, where, $"{share.Gift} {share.Part}", $"a part of the size and looks of {glueUp.Gift} {glueUp.Part}");
         }

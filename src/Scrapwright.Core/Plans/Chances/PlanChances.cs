@@ -46,8 +46,11 @@ public sealed class PlanChances
     }
 
     /// <summary>The same with what came of the designs.</summary>
-    internal static PlanChances Of(Plan plan, ImmutableArray<GiftDesign> designs)
+    /// <param name="plan">A plan that holds.</param>
+    /// <param name="designs">What came of every gift's design.</param>
+    public static PlanChances Of(Plan plan, ImmutableArray<GiftDesign> designs)
     {
+        ArgumentNullException.ThrowIfNull(plan);
         var milled = MilledPieces.Of(plan);
         var products = designs.Where(d => d.Outcome is DesignOutcome.Derived)
             .ToDictionary(d => d.Gift.Label, d => ((DesignOutcome.Derived)d.Outcome).Product, StringComparer.Ordinal);

@@ -11,10 +11,6 @@ public static class StripOrders
     // Six strips, all of different widths, have 360 orders that look different; with many more strips the first of them will do.
     private const int MostLookedAt = 2000;
 
-    /// <summary>The strips turned round: the upper edge becomes the lower one.</summary>
-    /// <param name="strips">How many there are.</param>
-    public static ImmutableArray<int> TurnedRound(int strips) => [.. Enumerable.Range(0, strips).Reverse()];
-
     /// <summary>
     /// Every order that looks different from the present one, and keeps neighbours apart as the design asks: mirrored ones first, then by contrast. Of an order and the same turned
     /// round only one is there, and strips of one wood and width are alike. Of glue-ups with very many orders the first two thousand found are looked at.

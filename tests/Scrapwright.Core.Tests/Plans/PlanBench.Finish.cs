@@ -37,7 +37,7 @@ internal sealed partial class PlanBench
             .OrderBy(p => Array.IndexOf([.. offcuts.Keys], p.Lanes[0].Offcut)).ThenBy(p => produced.IndexOf(p.Id))
             .Select(p => new Leftover(p, IsKept(p) ? LeftoverPlace.Pile : LeftoverPlace.ScrapBin)).ToImmutableArray();
         var gifts = made.ToImmutableArray();
-        var scores = PlanScores.Of(request, designs, gifts, [.. glueUps], [.. boards]);
+        var scores = PlanScores.Of(request, designs, gifts, [.. glueUps], [.. boards], []);
         return PlanChances.Stated(new Plan
         {
             Request = request,

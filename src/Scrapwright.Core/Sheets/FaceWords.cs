@@ -19,7 +19,7 @@ public static class FaceWords
         if (step.Operation == Operation.FaceGlue && BoardOf(plan, step) is { } board)
         {
             return $"{board.Upper} on {board.Lower}, flat faces together, marked ends and lower edges flush, grain the same way. Glue over the whole face, cauls across the whole width, {board.ClampsNeeded} clamps, from the middle outwards. "
-                + $"Write {board.Label} on it. It should measure {size(board.Length)} × {size(board.Width)} × {size(board.Thickness)} where it is thinnest; from now on it is one board.";
+                + $"Write {board.Label} on it. When the glue has set, saw off what sticks out beyond {size(board.Length)} × {size(board.Width)}. Where it is thinnest it should be {size(board.Thickness)} thick; from now on it is one board.";
         }
 
         return step.Operation == Operation.FaceJoint && step.Works.All(w => w.In is [var only] && plan.Faced.Any(f => f.IsOf(only)))

@@ -73,7 +73,11 @@ internal static class StationPages
 
         if (FaceWords.Of(facts.Plan, step, facts.Sizes.Of) is { Length: > 0 } faces) yield return Block.Paragraph(faces, width, 10, true);
         if (FaceWords.BoardOf(facts.Plan, step) is { } board)
+        {
+            yield return Block.Of(FacedDrawing.Draw(board, facts, width), "", 2) with { WithNext = true };
             foreach (var fact in FaceGlueAdvice.Facts(facts.Plan, board)) yield return Block.Tick($"{fact.Name}: {fact.Text}", width, 10);
+        }
+
         if (StripWords.Of(facts.Index, step) is { Length: > 0 } strips) yield return Block.Paragraph(strips, width, 10, true);
         if (BookWords.Of(facts.Plan, step) is { Length: > 0 } book) yield return Block.Paragraph(book, width, 10, true);
         if (step.Operation == Operation.Resaw)

@@ -75,7 +75,7 @@ internal static class WorkTable
 
     private static Length? SizeOf(Operation operation, Piece piece) => operation switch
     {
-        Operation.FaceJoint or Operation.FacePlane or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.Resaw or Operation.ResawStrips or Operation.CleanSawnFaces
+        Operation.FaceGlue or Operation.FaceJoint or Operation.FacePlane or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.Resaw or Operation.ResawStrips or Operation.CleanSawnFaces
             or Operation.PlanePanel or Operation.Sand => piece.Thickness,
         Operation.EdgeJoint or Operation.Rip or Operation.RoughRip or Operation.TrimWidth => piece.Width,
         Operation.RoughCrosscut or Operation.CrosscutStrips or Operation.CrosscutBlanks or Operation.CutRods => piece.Length,
@@ -87,7 +87,7 @@ internal static class WorkTable
         Operation.Rip or Operation.RoughRip => "Fence = width",
         Operation.EdgeJoint or Operation.TrimWidth => "Width then",
         Operation.RoughCrosscut or Operation.CrosscutStrips or Operation.CrosscutBlanks or Operation.CutRods => "Length then",
-        Operation.GlueUp or Operation.FaceGlue or Operation.Drill or Operation.CutLaps or Operation.CutMitres or Operation.TreatEdges or Operation.DryFit
+        Operation.GlueUp or Operation.Drill or Operation.CutLaps or Operation.CutMitres or Operation.TreatEdges or Operation.DryFit
             or Operation.Assemble or Operation.Finish => "",
         _ => "Thickness then",
     };

@@ -4,6 +4,8 @@ using Scrapwright.Core.Measures;
 using Scrapwright.Core.Pile;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Plans.Choices;
+using Scrapwright.Core.Plans.Ideas;
+using Scrapwright.Core.Plans.Why;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Planning.Tests;
@@ -104,6 +106,63 @@ public sealed class FacedBoardsTests
         Assert.Empty(PlanAudit.Check(again));
         Assert.Contains(again.GlueUps, choices.Glued[0].Is);
         Assert.Subset(again.Faced.Select(f => f.Label).ToHashSet(), former.Faced.Select(f => f.Label).Where(l => glueUp.Strips.Any(s => s.Offcut == l)).ToHashSet());
+    }
+
+    [Fact]
+    public async Task A_strip_of_a_board_that_is_milled_stays_in_its_part()
+    {
+        var former = await Requests.PlanOf(ThinWalnut);
+        var strip = former.GlueUps.SelectMany(g => g.Strips).First(s => former.Faced.Any(f => f.Label == s.Offcut));
+        var choices = DoneMarks.Mill(former, former.Request.Choices, strip.Piece);
+
+        var again = await Requests.PlanOf(former.Request with { Choices = choices });
+
+        Assert.Empty(ChoiceFaults.Of(again.Request));
+        Assert.Empty(PlanAudit.Check(again));
+        Assert.Contains(again.GlueUps.SelectMany(g => g.Strips), choices.MilledStrips[0].Is);
+    }
+
+    [Fact]
+    public async Task An_order_the_maker_set_holds_for_strips_of_boards()
+    {
+        var free = await Requests.PlanOf(ThinWalnut);
+        var glueUp = free.GlueUps.First(g => g.Strips.Any(s => free.Faced.Any(f => f.Label == s.Offcut)));
+
+        var turned = PlanOrder.With(free, glueUp.Id, [.. Enumerable.Range(0, glueUp.Strips.Length).Reverse()]);
+
+        Assert.Empty(PlanAudit.Check(turned));
+        Assert.Empty(ChoiceFaults.Of(turned.Request));
+    }
+
+    [Fact]
+    public async Task A_board_is_asked_about_like_an_offcut()
+    {
+        var plan = await Requests.PlanOf(ThinWalnut);
+        var glueUp = plan.GlueUps.First(g => g.Strips.Any(s => plan.Faced.Any(f => f.Label == s.Offcut)));
+
+        var answer = await Explainer.AnswerAsync(
+            plan, new(WhyKind.ThisOffcut, "bench", glueUp.Part, plan.Faced[0].Label), Requests.Quick, TestContext.Current.CancellationToken);
+
+        // Another pair does as well.
+        Assert.True(answer.CanBeOtherwise);
+    }
+
+    [Fact]
+    public async Task An_offcut_too_thin_for_anything_is_told_what_it_may_be_glued_to()
+    {
+        var request = ThinWalnut with { Gifts = [], Pile = [.. ThinWalnut.Pile.Select(o => o.Label.StartsWith('T') ? o with { Thickness = Length.FromInches(5, 16) } : o), Requests.Offcut("Z", "white-oak", 18 * 16, 26, 5)] };
+
+        var thin = await AskAsync("T1");
+        var alone = await AskAsync("Z");
+
+        Assert.NotEmpty(thin.Boards);
+        Assert.All(thin.Boards, b => Assert.StartsWith("T1+", b));
+        Assert.Contains("Glued face to face it would serve: T1+T2", IdeaWords.Nothing(thin, request.Shop));
+        Assert.Empty(alone.Boards);
+        Assert.Contains("No other thin offcut of its wood makes up for it", IdeaWords.Nothing(alone, request.Shop));
+
+        Task<IdeasAnswer> AskAsync(string offcut) => IdeaMaker.AnswerAsync(
+            request, null, new(IdeasKind.Offcut, offcut, Seconds: 20), Requests.Quick, null, TestContext.Current.CancellationToken);
     }
 
     [Fact]

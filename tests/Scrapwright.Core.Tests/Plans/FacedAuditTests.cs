@@ -119,7 +119,7 @@ public sealed class FacedAuditTests
     }
 
     [Fact]
-    public void Any_number_changed_by_any_amount_never_makes_the_audit_throw()
+    public void Any_number_changed_by_any_amount_is_found_and_never_makes_the_audit_throw()
     {
         var count = PlanMutation.Numbers(JsonNode.Parse(PlanText)).Count();
         Gen.Select(Gen.Int[0, count - 1], Gen.OneOf(Gen.Long, Gen.Long[-1000, 1000])).Sample(
@@ -127,8 +127,9 @@ public sealed class FacedAuditTests
             {
                 var root = JsonNode.Parse(PlanText)!;
                 var number = PlanMutation.Numbers(root).ElementAt(which);
+                var isBound = PlanMutation.IsBound(number);
                 number.ReplaceWith(PlanMutation.Changed(number, by == 0 ? 1 : by));
-                return PlanMutation.IsBound(number) || PlanMutation.Findings(root, plan => PlanAudit.Check(plan).Length) > 0;
+                return PlanMutation.Findings(root, plan => PlanAudit.Check(plan).Length) > 0 || isBound;
             },
             iter: 150, threads: 1);
     }

@@ -61,7 +61,8 @@ internal static class ThinPairs
     private static List<int> Thin(Problem problem, HashSet<int> inBoards)
     {
         var spread = StripMilling.RoughSpread(problem.Shop);
-        var thickest = problem.Panels.Where(p => p.Done is null).Select(p => p.Needs.StripThickness(spread))
+        // What is thick enough for one way of gluing up every part is not thin: no more of its use has to be worked out.
+        var thickest = problem.Panels.Where(p => p.Done is null).GroupBy(p => (p.GiftIndex, p.Part.Key), (_, ways) => ways.Min(p => p.Needs.StripThickness(spread)))
             .Concat(problem.Runs.Where(r => r.Done is null).Select(r => r.Needs.StripThickness(spread))).DefaultIfEmpty(Length.Zero).Max();
         var pinned = problem.Request.Choices.Pins.Select(p => p.Offcut).Concat(problem.Done.Milled.Select(m => m.Offcut)).ToHashSet(StringComparer.Ordinal);
         var saved = problem.Request.Choices.SavedIn(problem.Request.Pile);

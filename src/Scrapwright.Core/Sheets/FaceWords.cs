@@ -22,9 +22,12 @@ public static class FaceWords
                 + $"Write {board.Label} on it. When the glue has set, saw off what sticks out beyond {size(board.Length)} × {size(board.Width)}. Where it is thinnest it should be {size(board.Thickness)} thick; from now on it is one board.";
         }
 
-        return step.Operation == Operation.FaceJoint && step.Works.All(w => w.In is [var only] && plan.Faced.Any(f => f.IsOf(only)))
-            ? $"Only the faces that will be glued together: {string.Join(", ", plan.Faced.Select(f => $"the lower face of {f.Upper}, the upper face of {f.Lower}"))}. The others follow when the boards are milled."
-            : "";
+        if (step.Operation != Operation.FaceJoint || !step.Works.All(w => w.In is [var only] && plan.Faced.Any(f => f.IsOf(only)))) return "";
+
+        // One that is surfaced and flat already is not jointed.
+        var jointed = step.Works.Select(w => w.In[0]).ToHashSet(StringComparer.Ordinal);
+        var faces = plan.Faced.SelectMany(f => ((string Offcut, string Face)[])[(f.Upper, $"the lower face of {f.Upper}"), (f.Lower, $"the upper face of {f.Lower}")]).Where(f => jointed.Contains(f.Offcut));
+        return $"Only the faces that will be glued together: {string.Join(", ", faces.Select(f => f.Face))}. The others follow when the boards are milled.";
     }
 
     /// <summary>The board that a step glues; null when it glues none.</summary>

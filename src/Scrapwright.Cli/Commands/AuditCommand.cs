@@ -22,7 +22,7 @@ internal sealed class AuditCommand(Terminal terminal) : Command<AuditSettings>
         if (findings.IsEmpty)
         {
             terminal.Out.WriteLine(
-                $"The plan holds: {PlanText.Count(plan.Made.Length, "gift")}, {PlanText.Count(plan.GlueUps.Length, "glue-up")}, {PlanText.Count(plan.Steps.Length, "step")}, the wood of {PlanText.Count(plan.Ledger.Length, "offcut")} accounted for.");
+                $"The plan holds: {PlanText.Count(plan.Made.Length, "gift")}, {PlanText.Count(plan.GlueUps.Length, "glue-up")}, {PlanText.Count(plan.Steps.Length, "step")}, the wood of {PlanText.Count(plan.Ledger.Length - plan.Faced.Length, "offcut")} accounted for.");
         }
 
         Findings.Write(terminal.Out, findings);

@@ -5,6 +5,7 @@ using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Plans.Chances;
+using Scrapwright.Core.Sheets;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Cli.Output;
@@ -24,6 +25,8 @@ internal static class PlanText
                 yield return $"    {glueUp.Id} holds its size {ChanceWords.Both(glueUp.ChancePerMille)}";
         }
 
+        if (!plan.Faced.IsEmpty) yield return "Glued face to face first:";
+        foreach (var board in plan.Faced) yield return $"  {FaceWords.Of(board, size => LengthFormatter.Format(size, Style(plan.Request.Shop)))}";
         foreach (var line in Unmade(plan.Unmade, plan.Request.Shop)) yield return line;
         yield return "How good it is:";
         foreach (var level in plan.Levels) yield return $"  {LevelText.Title(level.Kind)}: {LevelText.Figure(level, plan)}, {LevelText.Verdict(level, plan)}";

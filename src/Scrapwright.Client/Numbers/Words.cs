@@ -22,6 +22,7 @@ public static class Words
     /// <summary>An operation.</summary>
     public static string Of(Operation operation) => operation switch
     {
+        Operation.FaceGlue => "Glue face to face",
         Operation.RoughCrosscut => "Crosscut to rough length",
         Operation.RoughRip => "Rip to rough width",
         Operation.FaceJoint => "Joint one face flat",

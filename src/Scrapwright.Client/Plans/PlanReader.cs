@@ -112,12 +112,12 @@ public sealed class PlanReader
             ? parameter.Title.ToLowerInvariant()
             : option;
 
-    /// <summary>The text of an assembly step with its sizes filled in; of a milling step what to mind so that sisters lie opposite each other, mostly nothing.</summary>
+    /// <summary>The text of an assembly step with its sizes filled in; of a milling step what to mind so that faces are glued right, strips lie flush and sisters opposite each other, mostly nothing.</summary>
     public string TextOf(Step step, Func<Length, string> text)
     {
         if (step.AssemblyIndex < 0)
         {
-            return BookWords.Of(Plan, step);
+            return string.Join(" ", new[] { FaceWords.Of(Plan, step, text), StripWords.Of(Index, step), BookWords.Of(Plan, step) }.Where(t => t.Length > 0));
         }
 
         if (ProductOf(step.Gift) is not { } product || step.AssemblyIndex >= product.Assembly.Length)

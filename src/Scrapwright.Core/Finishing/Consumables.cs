@@ -41,7 +41,8 @@ public static class Consumables
         var shop = plan.Request.Shop;
         var lines = Area.Sum(plan.GlueUps.Select(g => Area.Of(g.Overlap, g.ThicknessLadder.Start) * Math.Max(0, g.Strips.Length - 1)));
         var assembled = made.Where(m => PartSurface.Glued(m.Product) > Area.Zero).ToArray();
-        var area = lines + Area.Sum(assembled.Select(m => PartSurface.Glued(m.Product)));
+        var faces = Area.Sum(plan.Faced.Select(FaceGlueAdvice.GlueArea));
+        var area = lines + faces + Area.Sum(assembled.Select(m => PartSurface.Glued(m.Product)));
         if (area <= Area.Zero) yield break;
         var glue = GlueTable.Find(shop.Glue);
         // Definition: 10⁶ mm² a square metre.
@@ -49,6 +50,7 @@ public static class Consumables
         string[] why =
         [
             .. lines > Area.Zero ? [$"{plan.GlueUps.Length} {(plan.GlueUps.Length == 1 ? "glue-up" : "glue-ups")}"] : Array.Empty<string>(),
+            .. faces > Area.Zero ? [$"{plan.Faced.Length} {(plan.Faced.Length == 1 ? "board" : "boards")} face to face"] : Array.Empty<string>(),
             .. assembled.Length > 0 ? [$"assembling {Labels(assembled)}"] : Array.Empty<string>(),
         ];
         yield return new(

@@ -12,12 +12,13 @@ public static class StripMilling
     /// <param name="length">Length of the piece when its faces are worked; at most the offcut's.</param>
     /// <param name="width">Width of the piece when its faces are worked; at most the offcut's.</param>
     /// <param name="shop">The shop's allowances.</param>
+    /// <param name="spread">One standard deviation of the offcut's own thickness: zero when it was measured, that of <see cref="FaceGluing"/> for a board to be glued first.</param>
     /// <remarks>A surfaced flat face takes no work: rough or warped pieces are face jointed and planed, one surfaced face is only planed opposite.</remarks>
-    public static Ladder Thickness(Offcut offcut, Length length, Length width, Shop shop)
+    public static Ladder Thickness(Offcut offcut, Length length, Length width, Shop shop, Length spread = default)
     {
         ArgumentNullException.ThrowIfNull(offcut);
         ArgumentNullException.ThrowIfNull(shop);
-        var builder = new LadderBuilder(offcut.Thickness, Length.Zero);
+        var builder = new LadderBuilder(offcut.Thickness, spread);
         if (NeedsFaceJoint(offcut))
         {
             builder.Take(Operation.FaceJoint, shop.Allowances.FaceJoint, Flattening.Loss(offcut, length, width));
@@ -37,9 +38,10 @@ public static class StripMilling
     /// <param name="width">Width of the piece when its faces are worked; at most the offcut's.</param>
     /// <param name="layers">How many layers; at least 1.</param>
     /// <param name="shop">The shop's allowances.</param>
-    public static Ladder Thickness(Offcut offcut, Length length, Length width, int layers, Shop shop)
+    /// <param name="spread">One standard deviation of the offcut's own thickness; zero when it was measured.</param>
+    public static Ladder Thickness(Offcut offcut, Length length, Length width, int layers, Shop shop, Length spread = default)
     {
-        var whole = Thickness(offcut, length, width, shop);
+        var whole = Thickness(offcut, length, width, shop, spread);
         if (layers == 1)
         {
             return whole;

@@ -40,7 +40,7 @@ public sealed record OrderFigures
         {
             LeastDeltaE = isSingle ? null : PanelOrder.LeastContrast(species),
             MeanDeltaE = isSingle ? null : PanelOrder.MeanContrast(species),
-            LooksPoints = PlanScores.Of(plan.Request, index.Designs, plan.Made, plan.GlueUps, plan.Boards).Looks,
+            LooksPoints = PlanScores.Of(plan.Request, index.Designs, plan.Made, plan.GlueUps, plan.Boards, plan.Faced).Looks,
             Width = (found.RoughWidth, found.TargetWidth),
             Trimmed = TrimmedOf(plan, glueUp),
             MostAlike = GiftDifference.FindMostAlike(index, found.Gift),

@@ -14,7 +14,7 @@ internal static class PinShortage
     public static Reason.Pinned? Find(Pin pin, Product product, PlanRequest request)
     {
         if (product.Parts.FirstOrDefault(p => p.Key == pin.Part && p.Kind == PartKind.Panel) is not { } part) return null;
-        if (request.Pile.SelectMany(o => o.Pieces()).FirstOrDefault(o => o.Label == pin.Offcut) is not { } offcut) return Fault(PinFault.NotInPile);
+        if (PlanStock.ByLabel(request).FindWood(pin.Offcut, request.Shop) is not { } offcut) return Fault(PinFault.NotInPile);
         if (request.Choices.SavedIn(request.Pile).Contains(pin.Offcut)) return Fault(PinFault.KeptForLater);
         var shop = request.Shop;
 

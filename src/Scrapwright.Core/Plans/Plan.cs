@@ -23,6 +23,9 @@ public sealed record Plan
     /// <summary>The glue-ups.</summary>
     public required ImmutableArray<GlueUp> GlueUps { get; init; }
 
+    /// <summary>Boards glued face to face from two thin offcuts each, of which strips or parts are cut; empty in plans written before there were any.</summary>
+    public ImmutableArray<FacedBoard> Faced { get; init; } = [];
+
     /// <summary>The strips that solid parts are cut from.</summary>
     public required ImmutableArray<BoardRun> Boards { get; init; }
 
@@ -32,7 +35,7 @@ public sealed record Plan
     /// <summary>Every piece that is no part in the end.</summary>
     public required ImmutableArray<Leftover> Leftovers { get; init; }
 
-    /// <summary>Where the wood of every single offcut went, in the pile's order.</summary>
+    /// <summary>Where the wood of every single offcut went, in the pile's order, then that of the boards in <see cref="Faced"/>.</summary>
     public required ImmutableArray<LedgerRow> Ledger { get; init; }
 
     /// <summary>Rods.</summary>

@@ -45,6 +45,7 @@ public static class PlanAudit
     private static ImmutableArray<AuditFinding> CheckWork(Plan plan, ImmutableArray<GiftDesign> designs, Findings findings)
     {
         var facts = new Facts(plan, designs, findings);
+        new FacedCheck(facts, findings).Check();
         new StepCheck(facts, findings).Check();
         var replay = new Replay(facts, findings);
         replay.Run();

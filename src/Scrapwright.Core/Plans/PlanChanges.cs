@@ -111,13 +111,18 @@ public static class PlanChanges
         var before = Used(former);
         var now = Used(plan);
         var inPile = plan.Ledger.Select(r => r.Offcut).ToHashSet(StringComparer.Ordinal);
-        foreach (var label in now.Except(before)) yield return new(ChangeKind.Offcut, $"offcut {label} is cut now");
-        foreach (var label in before.Except(now).Where(inPile.Contains)) yield return new(ChangeKind.Offcut, $"offcut {label} stays whole");
+        foreach (var label in now.Except(before)) yield return new(ChangeKind.Offcut, plan.Faced.FirstOrDefault(f => f.Label == label) is { } board
+            ? $"offcuts {board.Upper} and {board.Lower} are glued face to face now" : $"offcut {label} is cut now");
+        foreach (var label in before.Except(now))
+        {
+            if (former.Faced.FirstOrDefault(f => f.Label == label) is { } board) yield return new(ChangeKind.Offcut, $"offcuts {board.Upper} and {board.Lower} are not glued face to face");
+            else if (inPile.Contains(label)) yield return new(ChangeKind.Offcut, $"offcut {label} stays whole");
+        }
     }
 
     private static IEnumerable<PlanChange> Amounts(Plan former, Plan plan)
     {
-        var loads = plan.GlueUps.Length - former.GlueUps.Length;
+        var loads = plan.GlueUps.Length + plan.Faced.Length - former.GlueUps.Length - former.Faced.Length;
         if (loads != 0) yield return new(ChangeKind.Amount, $"{Count(Math.Abs(loads), $"{(loads > 0 ? "more" : "fewer")} clamp load")}");
         var wood = WoodOf(plan) - WoodOf(former);
         if (wood != 0) yield return new(ChangeKind.Amount, $"{Wood(Math.Abs(wood), plan.Request.Shop.Unit)} {(wood > 0 ? "more" : "less")} wood");

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Measures;
 using Scrapwright.Core.Pile;
+using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Plans;
 
@@ -13,6 +15,7 @@ public sealed class PlanIndex
     private readonly Dictionary<string, Product> products = new(StringComparer.Ordinal);
     private readonly Dictionary<(int Step, string Piece), Piece> before = [];
     private readonly Dictionary<string, Piece> last = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Length> starts = new(StringComparer.Ordinal);
     private bool hasFollowed;
 
     /// <summary>An index with designs that are already derived.</summary>
@@ -22,7 +25,7 @@ public sealed class PlanIndex
     {
         ArgumentNullException.ThrowIfNull(plan);
         (Plan, Designs) = (plan, designs);
-        foreach (var offcut in plan.Request.Pile.SelectMany(o => o.Pieces())) offcuts.TryAdd(offcut.Label, offcut);
+        foreach (var offcut in plan.Stock()) offcuts.TryAdd(offcut.Label, offcut);
         foreach (var gift in plan.Request.Gifts) gifts.TryAdd(gift.Label, gift);
         foreach (var design in designs)
             if (design.Outcome is DesignOutcome.Derived derived) products.TryAdd(design.Gift.Label, derived.Product);
@@ -34,7 +37,7 @@ public sealed class PlanIndex
     /// <summary>What came of the designs of its gifts.</summary>
     public ImmutableArray<GiftDesign> Designs { get; }
 
-    /// <summary>The single offcuts of the pile, in its order.</summary>
+    /// <summary>The single offcuts of the pile, in its order, then the boards glued face to face.</summary>
     public IEnumerable<Offcut> Offcuts => offcuts.Values;
 
     /// <summary>An index of a plan, its designs derived.</summary>
@@ -44,7 +47,7 @@ public sealed class PlanIndex
         return new(plan, plan.Request.DeriveDesigns());
     }
 
-    /// <summary>The single offcut with this label, or null.</summary>
+    /// <summary>The single offcut or board with this label, or null.</summary>
     public Offcut? Offcut(string label) => offcuts.GetValueOrDefault(label);
 
     /// <summary>Key of the species of a single offcut; empty when the pile has no such offcut.</summary>
@@ -77,6 +80,28 @@ public sealed class PlanIndex
         return last.GetValueOrDefault(piece);
     }
 
+    /// <summary>How far from the marked end of its offcut, or board, a piece begins; zero when it was never crosscut, or is a panel.</summary>
+    /// <param name="piece">Id of the piece.</param>
+    public Length StartOf(string piece)
+    {
+        Follow();
+        return starts.GetValueOrDefault(piece);
+    }
+
+    private void FollowStarts(Step step)
+    {
+        foreach (var work in step.Works.Where(w => w.In.Length == 1 && step.Operation is Operation.RoughCrosscut or Operation.CrosscutStrips or Operation.RoughRip or Operation.Rip or Operation.ResawStrips))
+        {
+            var isCrosscut = step.Operation is Operation.RoughCrosscut or Operation.CrosscutStrips;
+            var at = starts.GetValueOrDefault(work.In[0]) + (isCrosscut ? work.TakenFirst : Length.Zero);
+            foreach (var piece in work.Out)
+            {
+                starts[piece.Id] = at;
+                if (isCrosscut) at += piece.Length + work.Kerf;
+            }
+        }
+    }
+
     // Only once somebody asks: many readers need labels alone.
     private void Follow()
     {
@@ -90,6 +115,7 @@ public sealed class PlanIndex
             foreach (var id in step.Works.SelectMany(w => w.In))
                 if (last.TryGetValue(id, out var piece)) before[(step.Number, id)] = piece;
             foreach (var piece in step.Works.SelectMany(w => w.Out)) last[piece.Id] = piece;
+            FollowStarts(step);
         }
     }
 }

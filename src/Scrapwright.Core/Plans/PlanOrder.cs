@@ -25,7 +25,7 @@ public static class PlanOrder
             throw new ArgumentException($"No order of {old.Strips.Length} strips. Maybe the glue-up has changed meanwhile.", nameof(order));
         }
 
-        var species = plan.Request.Pile.SelectMany(o => o.Pieces()).DistinctBy(o => o.Label).ToDictionary(o => o.Label, o => o.Species, StringComparer.Ordinal);
+        var species = plan.Stock().DistinctBy(o => o.Label).ToDictionary(o => o.Label, o => o.Species, StringComparer.Ordinal);
         var strips = order.Select((from, to) => old.Strips[from] with { HeartUp = old.Strips[to].HeartUp }).ToImmutableArray();
         var least = PanelOrder.LeastContrast([.. strips.Select(s => species.GetValueOrDefault(s.Offcut, ""))]);
         var now = old with { Strips = strips, LeastContrastHundredths = double.IsFinite(least) ? (int)Math.Floor(100 * least) : 0 };
@@ -52,7 +52,7 @@ public static class PlanOrder
     /// <summary>By the offcut at the lower edge, then as they come up.</summary>
     private static ImmutableArray<Leftover> LeftoversInOrder(Plan plan, IReadOnlyDictionary<string, Piece> pieces)
     {
-        var place = plan.Request.Pile.SelectMany(o => o.Pieces()).Select((o, i) => (o.Label, i)).DistinctBy(x => x.Label).ToDictionary(x => x.Label, x => x.i, StringComparer.Ordinal);
+        var place = plan.Stock().Select((o, i) => (o.Label, i)).DistinctBy(x => x.Label).ToDictionary(x => x.Label, x => x.i, StringComparer.Ordinal);
         var born = plan.Steps.SelectMany(s => s.Works).SelectMany(w => w.Out).Select(p => p.Id).Distinct().Select((id, i) => (id, i)).ToDictionary(x => x.id, x => x.i, StringComparer.Ordinal);
         return
         [

@@ -12,7 +12,7 @@ namespace Scrapwright.Core.Plans;
 /// <param name="GiftsMade">Sum of the made gifts' priority weights.</param>
 /// <param name="Looks">Points for variety inside circles, wished species and patterns that are made.</param>
 /// <param name="WoodUsed">Rough volume cut out of the pile. [mm³], each cut rounded up</param>
-/// <param name="ClampLoads">Number of glue-ups.</param>
+/// <param name="ClampLoads">Number of glue-ups, and of boards glued face to face.</param>
 public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long ClampLoads)
 {
     private static readonly BigInteger CubicMillimetre = BigInteger.Pow(10, 27);
@@ -32,7 +32,7 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
     {
         ArgumentNullException.ThrowIfNull(plan);
         var request = plan.Request;
-        return Of(request, request.DeriveDesigns(), plan.Made, plan.GlueUps, plan.Boards);
+        return Of(request, request.DeriveDesigns(), plan.Made, plan.GlueUps, plan.Boards, plan.Faced);
     }
 
     /// <summary>The scores of a plan that is still being put together.</summary>
@@ -41,17 +41,21 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
     /// <param name="made">The gifts that are made.</param>
     /// <param name="glueUps">The glue-ups.</param>
     /// <param name="boards">The board runs.</param>
+    /// <param name="faced">The boards glued face to face.</param>
     public static PlanScores Of(
         PlanRequest request,
         ImmutableArray<GiftDesign> designs,
         ImmutableArray<MadeGift> made,
         ImmutableArray<GlueUp> glueUps,
-        ImmutableArray<BoardRun> boards)
+        ImmutableArray<BoardRun> boards,
+        ImmutableArray<FacedBoard> faced)
     {
         ArgumentNullException.ThrowIfNull(request);
         var weights = PriorityWeights.Of(request.Gifts);
         var labels = made.Select(m => m.Gift).ToHashSet(StringComparer.Ordinal);
-        var offcuts = request.Pile.SelectMany(o => o.Pieces()).ToDictionary(o => o.Label, StringComparer.Ordinal);
+        var singles = PlanStock.ByLabel(request);
+        var gluings = faced.Select(f => FaceGluing.Find(f.Label, singles, request.Shop)).OfType<FaceGluing>().DistinctBy(g => g.Label).ToDictionary(g => g.Label, StringComparer.Ordinal);
+        var offcuts = singles.Values.Concat(gluings.Values.Select(g => g.Board)).ToDictionary(o => o.Label, StringComparer.Ordinal);
         var looks = new LooksScore(designs, labels, glueUps, boards, offcuts);
         var margins = new Dictionary<string, GiftMargins>(StringComparer.Ordinal);
         long wood = 0;
@@ -75,7 +79,7 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
             }
         }
 
-        return new PlanScores(request.Gifts.Where(g => labels.Contains(g.Label)).Sum(g => weights[g.Priority]), looks.Points(), wood, glueUps.Length);
+        return new PlanScores(request.Gifts.Where(g => labels.Contains(g.Label)).Sum(g => weights[g.Priority]), looks.Points(), wood, glueUps.Length + faced.Length);
 
         // What is glued already may have been for a gift whose parts have another size by now.
         bool IsAlike(GlueUpShare share, Part part) =>
@@ -102,7 +106,9 @@ public sealed record PlanScores(long GiftsMade, long Looks, long WoodUsed, long 
                 return 0;
             }
 
-            var volume = (BigInteger)length.Picometres * width.Picometres * found.Thickness.Picometres;
+            // Of a board glued face to face both offcuts are used up in their whole thickness.
+            var thickness = gluings.TryGetValue(offcut, out var gluing) ? gluing.RoughThickness : found.Thickness;
+            var volume = (BigInteger)length.Picometres * width.Picometres * thickness.Picometres;
             var share = CubicMillimetre * Math.Max(1, layers);
             return (long)((volume + share - 1) / share);
         }

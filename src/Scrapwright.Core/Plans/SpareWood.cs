@@ -21,12 +21,12 @@ internal sealed record SpareWood(Species Species, Offcut Offcut, Piece Piece, Im
     public static List<SpareWood> From(ImmutableArray<Leftover> leftovers, PlanRequest request, DoneWork done)
     {
         var saved = request.Choices.SavedIn(request.Pile);
-        var offcuts = request.Pile.SelectMany(o => o.Pieces()).ToDictionary(o => o.Label, StringComparer.Ordinal);
+        var offcuts = PlanStock.ByLabel(request);
         var wood = new List<SpareWood>();
         foreach (var leftover in leftovers.Where(l => l.Place == LeftoverPlace.Pile))
         {
             if (leftover.Piece.Lanes is [var lane] && !saved.Contains(lane.Offcut) && !done.LeftAlone.Contains(lane.Offcut)
-                && offcuts.TryGetValue(lane.Offcut, out var offcut)
+                && offcuts.FindWood(lane.Offcut, request.Shop) is { } offcut
                 && leftover.Piece.Length <= offcut.Length && leftover.Piece.Width <= offcut.Width
                 && SpeciesTable.FindKey(offcut.Species) is { } species)
             {

@@ -11,15 +11,22 @@ internal static class WoodLedger
     public static ImmutableArray<LedgerRow> Of(Plan plan)
     {
         var last = new Dictionary<string, Piece>(StringComparer.Ordinal);
-        var offcuts = plan.Request.Pile.SelectMany(o => o.Pieces()).ToImmutableArray();
+        var offcuts = plan.Stock();
         foreach (var o in offcuts) last[o.Label] = new(o.Label, o.Length, o.Width, o.Thickness, [new(o.Label, o.Width)]);
         var waste = new Dictionary<(string Offcut, Operation Operation), Volume>();
+        var faced = new Dictionary<string, Volume>(StringComparer.Ordinal);
         foreach (var step in plan.Steps)
         {
             foreach (var work in step.Works)
             {
                 foreach (var id in work.In)
                     if (last.TryGetValue(id, out var piece)) Add(waste, piece, step.Operation, sign: 1);
+                if (step.Operation == Operation.FaceGlue)
+                {
+                    GlueFaces(work);
+                    continue;
+                }
+
                 foreach (var piece in work.Out)
                 {
                     Add(waste, piece, step.Operation, sign: -1);
@@ -37,12 +44,27 @@ internal static class WoodLedger
             {
                 Offcut = o.Label,
                 In = Volume.Of(o.Length, o.Width, o.Thickness),
+                Faced = faced.GetValueOrDefault(o.Label),
                 Parts = parts.GetValueOrDefault(o.Label),
                 Kept = kept.GetValueOrDefault(o.Label),
                 Scrap = scrap.GetValueOrDefault(o.Label),
                 Waste = [.. Enum.GetValues<Operation>().Select(op => new WasteRow(op, waste.GetValueOrDefault((o.Label, op)))).Where(r => r.Volume != Volume.Zero)],
             }),
         ];
+
+        // What both have in common goes into the board; what sticks out is lost.
+        void GlueFaces(Work work)
+        {
+            var board = work.Out[0];
+            foreach (var half in work.In.Select(id => last[id]))
+            {
+                var inBoard = Volume.Of(board.Length, board.Width, half.Thickness);
+                faced[half.Id] = inBoard;
+                waste[(half.Id, Operation.FaceGlue)] = waste[(half.Id, Operation.FaceGlue)] - inBoard;
+            }
+
+            last[board.Id] = board;
+        }
     }
 
     private static void Add(Dictionary<(string, Operation), Volume> waste, Piece piece, Operation operation, int sign)

@@ -27,6 +27,7 @@ public static class PlanWords
     /// <summary>What an operation asks the maker to do.</summary>
     public static string Of(Operation operation) => operation switch
     {
+        Operation.FaceGlue => "Glue face to face",
         Operation.RoughCrosscut => "Crosscut rough stock",
         Operation.RoughRip => "Rip rough stock",
         Operation.FaceJoint => "Joint one face",

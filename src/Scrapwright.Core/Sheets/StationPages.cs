@@ -71,6 +71,14 @@ internal static class StationPages
             yield break;
         }
 
+        if (FaceWords.Of(facts.Plan, step, facts.Sizes.Of) is { Length: > 0 } faces) yield return Block.Paragraph(faces, width, 10, true);
+        if (FaceWords.BoardOf(facts.Plan, step) is { } board)
+        {
+            yield return Block.Of(FacedDrawing.Draw(board, facts, width), "", 2) with { WithNext = true };
+            foreach (var fact in FaceGlueAdvice.Facts(facts.Plan, board)) yield return Block.Tick($"{fact.Name}: {fact.Text}", width, 10);
+        }
+
+        if (StripWords.Of(facts.Index, step) is { Length: > 0 } strips) yield return Block.Paragraph(strips, width, 10, true);
         if (BookWords.Of(facts.Plan, step) is { Length: > 0 } book) yield return Block.Paragraph(book, width, 10, true);
         if (step.Operation == Operation.Resaw)
             foreach (var work in step.Works) yield return GlueUpBlocks.ResawSum(facts, step, work, width);
@@ -120,7 +128,8 @@ internal static class StationPages
         var pen = new Pen();
         const double Size = 8.5;
         pen.TickBox(0, 1, Size);
-        var title = PlanWords.Of(step.Operation) + (step.GlueUp.Length > 0 ? $" · {step.GlueUp}" : "");
+        var what = step.GlueUp.Length > 0 ? step.GlueUp : FaceWords.BoardOf(facts.Plan, step)?.Label ?? "";
+        var title = PlanWords.Of(step.Operation) + (what.Length > 0 ? $" · {what}" : "");
         var about = $"step {step.Number} · {PlanWords.Minutes(step.HandsOnMinutes)}" + (step.WaitMinutes > 0 ? $" · then wait {PlanWords.Minutes(step.WaitMinutes)}" : "");
         var room = width - Size - 3;
         if (setting is { } number)

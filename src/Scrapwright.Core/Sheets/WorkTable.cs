@@ -39,7 +39,7 @@ internal static class WorkTable
                 : [Cell.Tick, new(string.Join(" + ", work.In), 12, true), Swatch(facts, now), new(nowText, 9), Cell.None, Cell.None],
             7, note, rule: false, withNext: true);
         for (var i = 0; i < work.Out.Length; i++)
-            table.Row(OutRow(facts, step, work.Out[i], settings), 7.2, rule: i == work.Out.Length - 1);
+            table.Row(OutRow(facts, step, work.Out[i], settings, StripWords.Start(facts.Index, step, work.Out[i], facts.Sizes.Of)), 7.2, rule: i == work.Out.Length - 1);
     }
 
     private static System.Collections.Immutable.ImmutableArray<Cell> Row(
@@ -57,13 +57,13 @@ internal static class WorkTable
     private static Cell Setting(PlanFacts facts, Work work) => new(work.Setting.IsPositive ? facts.Sizes.Of(work.Setting) : "", 15, true);
 
     // What comes off the saw: name and size; its wood and the setting stand in the line of the piece that is cut.
-    private static System.Collections.Immutable.ImmutableArray<Cell> OutRow(PlanFacts facts, Step step, Piece piece, bool settings)
+    private static System.Collections.Immutable.ImmutableArray<Cell> OutRow(PlanFacts facts, Step step, Piece piece, bool settings, string start)
     {
         var size = new Cell(SizeOf(step.Operation, piece) is { } length ? facts.Sizes.Of(length) : "", 13, true);
         var name = new Cell($"–{Typesetting.Tie}{piece.Id}", 11, true);
         return settings
-            ? [Cell.None, name, Cell.None, Cell.None, Cell.None, size, Cell.Pencil]
-            : [Cell.None, name, Cell.None, Cell.None, size, Cell.Pencil];
+            ? [Cell.None, name, Cell.None, new(start, 9), Cell.None, size, Cell.Pencil]
+            : [Cell.None, name, Cell.None, new(start, 9), size, Cell.Pencil];
     }
 
     private static Cell Swatch(PlanFacts facts, Piece? piece) => facts.Species(piece) switch
@@ -75,7 +75,7 @@ internal static class WorkTable
 
     private static Length? SizeOf(Operation operation, Piece piece) => operation switch
     {
-        Operation.FaceJoint or Operation.FacePlane or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.Resaw or Operation.ResawStrips or Operation.CleanSawnFaces
+        Operation.FaceGlue or Operation.FaceJoint or Operation.FacePlane or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.Resaw or Operation.ResawStrips or Operation.CleanSawnFaces
             or Operation.PlanePanel or Operation.Sand => piece.Thickness,
         Operation.EdgeJoint or Operation.Rip or Operation.RoughRip or Operation.TrimWidth => piece.Width,
         Operation.RoughCrosscut or Operation.CrosscutStrips or Operation.CrosscutBlanks or Operation.CutRods => piece.Length,

@@ -3,6 +3,9 @@ namespace Scrapwright.Core.Shops;
 /// <summary>What is done to a piece in a step.</summary>
 public enum Operation
 {
+    /// <summary>Glue two thin pieces face to face into one thick board, before anything else is done to it.</summary>
+    FaceGlue,
+
     /// <summary>Cut across the grain, before milling, to lengths that are then milled one by one.</summary>
     RoughCrosscut,
 

@@ -30,6 +30,7 @@ internal static class ShopDefaults
 
     internal static readonly ImmutableArray<WorkTime> Times =
     [
+        new(Operation.FaceGlue, 10, 10, 60),
         new(Operation.RoughCrosscut, 5, 1),
         new(Operation.RoughRip, 5, 2),
         new(Operation.FaceJoint, 5, 2),

@@ -11,6 +11,7 @@ internal sealed class Bench(Shop shop)
 {
     private readonly Dictionary<Stage, ImmutableArray<Work>.Builder> works = [];
     private readonly Dictionary<(string Offcut, Operation Operation), Volume> waste = [];
+    private readonly Dictionary<string, Volume> faced = new(StringComparer.Ordinal);
 
     /// <summary>Works of a stage so far; empty when there are none.</summary>
     internal ImmutableArray<Work> Works(Stage stage) => works.TryGetValue(stage, out var list) ? list.ToImmutable() : [];
@@ -131,6 +132,21 @@ internal sealed class Bench(Shop shop)
         return panel;
     }
 
+    /// <summary>Glues two offcuts face to face. What both have in common goes into the board, each with its own thickness; what sticks out is lost.</summary>
+    internal void GlueFaces(Stage stage, ImmutableArray<Piece> halves, Piece board)
+    {
+        Add(stage, new Work { In = [.. halves.Select(h => h.Id)], Out = [board] });
+        foreach (var half in halves)
+        {
+            var inBoard = Volume.Of(board.Length, board.Width, half.Thickness);
+            faced[half.Id] = inBoard;
+            waste[(half.Id, stage.Operation)] = Volume.Of(half.Length, half.Width, half.Thickness) - inBoard;
+        }
+    }
+
+    /// <summary>What of an offcut is in a board glued face to face.</summary>
+    internal Volume Faced(string offcut) => faced.GetValueOrDefault(offcut);
+
     /// <summary>Saws a panel or a thick strip into layers of equal thickness; what does not divide stays in the last.</summary>
     internal ImmutableArray<Piece> Resaw(Stage stage, Piece panel, int layers)
     {
@@ -159,12 +175,7 @@ internal sealed class Bench(Shop shop)
     /// <summary>Notes a work that is already worked out.</summary>
     internal void Note(Stage stage, ImmutableArray<Piece> before, Work work)
     {
-        if (!works.TryGetValue(stage, out var list))
-        {
-            works[stage] = list = ImmutableArray.CreateBuilder<Work>();
-        }
-
-        list.Add(work);
+        Add(stage, work);
         foreach (var (offcut, volume) in before.SelectMany(PieceWood.ByOffcut))
         {
             Count(offcut, volume);
@@ -177,6 +188,16 @@ internal sealed class Bench(Shop shop)
 
         void Count(string offcut, Volume volume) =>
             waste[(offcut, stage.Operation)] = waste.GetValueOrDefault((offcut, stage.Operation)) + volume;
+    }
+
+    private void Add(Stage stage, Work work)
+    {
+        if (!works.TryGetValue(stage, out var list))
+        {
+            works[stage] = list = ImmutableArray.CreateBuilder<Work>();
+        }
+
+        list.Add(work);
     }
 
     private static IEnumerable<Lane> Shrink(IEnumerable<Lane> lanes, Length taken)

@@ -150,6 +150,6 @@ internal sealed class OffcutMilling(Problem problem, Bench bench)
             Route.RipFirst => (pattern.Offcut.Length, pattern.Lanes[segment.Lane].RoughWidth),
             _ => (length, width),
         };
-        return new PlacedStrip(segment, pattern, piece, StripMilling.Thickness(pattern.Offcut, atLength, atWidth, pattern.Layers, shop).Spread);
+        return new PlacedStrip(segment, pattern, piece, pattern.Thickness(atLength, atWidth, shop).Spread);
     }
 }

@@ -12,6 +12,12 @@ internal sealed partial class PlanBuilder
 {
     private void AddMillingSteps()
     {
+        AddStep(new Stage(Operation.FaceJoint, 1), Station.Jointer);
+        for (var board = 0; board < boardsGlued.Count; board++)
+        {
+            AddStep(new Stage(Operation.FaceGlue, board), Station.Clamps);
+        }
+
         AddStep(new Stage(Operation.RoughCrosscut), Station.TableSaw);
         AddStep(new Stage(Operation.RoughRip), Station.Bandsaw);
         AddStep(new Stage(Operation.FaceJoint), Station.Jointer);

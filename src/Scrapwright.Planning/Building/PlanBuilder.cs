@@ -21,6 +21,7 @@ internal sealed partial class PlanBuilder
     private readonly LeftoverList leftovers;
     private readonly ImmutableArray<GlueUp>.Builder glueUps = ImmutableArray.CreateBuilder<GlueUp>();
     private readonly ImmutableArray<BoardRun>.Builder boards = ImmutableArray.CreateBuilder<BoardRun>();
+    private readonly List<FacedBoard> boardsGlued = [];
     private readonly Dictionary<(int Gift, string Part), List<Piece>> parts = [];
     private readonly List<Step> steps = [];
     private ImmutableArray<RodUse> rods = [];
@@ -76,6 +77,7 @@ internal sealed partial class PlanBuilder
             Made = made,
             Unmade = UnmadeGifts.Of(problem, made, left),
             GlueUps = glueUps.ToImmutable(),
+            Faced = [.. boardsGlued],
             Boards = boards.ToImmutable(),
             Steps = [.. steps],
             Leftovers = left,
@@ -92,13 +94,14 @@ internal sealed partial class PlanBuilder
         var milling = new OffcutMilling(problem, bench);
         var byOffcut = placement.Segments.GroupBy(s => problem.Patterns[s.Pattern].OffcutIndex).ToDictionary(g => g.Key, g => g.ToImmutableArray());
         var strips = new List<PlacedStrip>();
+        var faced = GlueFaces(byOffcut.OrderBy(o => o.Key).Select(o => problem.Patterns[o.Value[0].Pattern].Facing).OfType<Facing>());
         for (var i = 0; i < problem.Offcuts.Length; i++)
         {
             if (byOffcut.TryGetValue(i, out var segments))
             {
                 strips.AddRange(milling.Mill(problem.Patterns[segments[0].Pattern], segments, leftovers));
             }
-            else
+            else if (IsWood(i) && !faced.Contains(i))
             {
                 leftovers.Add(OffcutMilling.WholePiece(problem.Offcuts[i]));
             }
@@ -106,6 +109,31 @@ internal sealed partial class PlanBuilder
 
         return strips;
     }
+
+    /// <summary>True when it is there in the end or on the way: an offcut of the pile, or a board that is glued.</summary>
+    private bool IsWood(int offcut) => offcut < problem.FirstBoard || boardsGlued.Any(b => b.Label == problem.Offcuts[offcut].Label);
+
+    /// <summary>Glues the boards that something is cut from, and gives the places of their offcuts.</summary>
+    private HashSet<int> GlueFaces(IEnumerable<Facing> facings)
+    {
+        var faced = new HashSet<int>();
+        foreach (var facing in facings)
+        {
+            var gluing = facing.Gluing;
+            ImmutableArray<Piece> halves = [Flat(gluing, gluing.Upper), Flat(gluing, gluing.Lower)];
+            var board = OffcutMilling.WholePiece(gluing.Board);
+            bench.GlueFaces(new Stage(Operation.FaceGlue, boardsGlued.Count), halves, board);
+            boardsGlued.Add(new FacedBoard(
+                gluing.Label, gluing.Upper.Label, gluing.Lower.Label, halves[0].Thickness, halves[1].Thickness, board.Length, board.Width, board.Thickness, gluing.ClampsNeeded));
+            faced.Add(facing.Upper);
+            faced.Add(facing.Lower);
+        }
+
+        return faced;
+    }
+
+    private Piece Flat(FaceGluing gluing, Core.Pile.Offcut offcut) =>
+        bench.TakeThickness(new Stage(Operation.FaceJoint, 1), OffcutMilling.WholePiece(offcut), offcut.Thickness - gluing.Inner(offcut).End);
 
     private void MakeRods()
     {
@@ -148,10 +176,11 @@ internal sealed partial class PlanBuilder
         var scrap = SumByOffcut(left.Where(l => l.Place == LeftoverPlace.ScrapBin).Select(l => l.Piece));
         return
         [
-            .. problem.Offcuts.Select(o => new LedgerRow
+            .. problem.Offcuts.Where((_, i) => IsWood(i)).Select(o => new LedgerRow
             {
                 Offcut = o.Label,
                 In = Volume.Of(o.Length, o.Width, o.Thickness),
+                Faced = bench.Faced(o.Label),
                 Parts = inParts.GetValueOrDefault(o.Label),
                 Kept = kept.GetValueOrDefault(o.Label),
                 Scrap = scrap.GetValueOrDefault(o.Label),

@@ -109,7 +109,7 @@ internal sealed record IdeaBase
 
     private static Volume InGiftsOf(Plan plan) => Volume.Sum(plan.Ledger.Select(r => r.Parts));
 
-    private static IEnumerable<string> UsedUpOf(Plan plan) => plan.Ledger.Where(r => r.Kept == Volume.Zero).Select(r => r.Offcut);
+    private static IEnumerable<string> UsedUpOf(Plan plan) => plan.Ledger.Where(r => r.Kept == Volume.Zero).Select(r => r.Offcut).Except(plan.Faced.Select(f => f.Label));
 
     private static long LevelOf(Plan plan, LevelKind kind) => plan.Levels.First(l => l.Kind == kind).Value;
 

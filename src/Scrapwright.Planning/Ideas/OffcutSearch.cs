@@ -32,6 +32,7 @@ internal sealed class OffcutSearch(IdeaBase start, IdeaBudget budget, string off
         {
             Uses = IdeaRanks.Ranked(uses),
             Reasons = uses.Count == 0 && notTried.Count == 0 ? [.. all.Select(t => ReasonOf(t.Target)).OfType<Reason>().Distinct()] : [],
+            Boards = uses.Count == 0 && notTried.Count == 0 ? [.. all.Select(t => t.Board).Where(b => b.Length > 0).Distinct()] : [],
             NotTried = notTried.ToImmutable(),
         };
     }

@@ -10,8 +10,8 @@ namespace Scrapwright.Planning.Ideas;
 /// <summary>Every part that an offcut might be wood for.</summary>
 internal static class OffcutTargets
 {
-    /// <summary>Parts of gifts on the list first, then of every design in its sizes, one more gift at a time; and whether some way of milling the offcut gives what the part takes.</summary>
-    internal static IEnumerable<(OffcutTarget Target, bool Fits)> For(IdeaBase start, string offcut)
+    /// <summary>Parts of gifts on the list first, then of every design in its sizes, one more gift at a time; whether some way of milling the offcut gives what the part takes; and else the board that would, when it is glued face to face with another that serves nothing alone.</summary>
+    internal static IEnumerable<(OffcutTarget Target, bool Fits, string Board)> For(IdeaBase start, string offcut)
     {
         if (start.HasList)
         {
@@ -37,21 +37,24 @@ internal static class OffcutTargets
     private static PlanRequest Free(PlanRequest request, string offcut) =>
         request with { Choices = request.Choices with { Saved = [.. request.Choices.SavedIn(request.Pile).Where(o => o != offcut)] } };
 
-    private static IEnumerable<(OffcutTarget Target, bool Fits)> Of(Problem problem, GiftDemand gift, Gift? added, string offcut)
+    private static IEnumerable<(OffcutTarget Target, bool Fits, string Board)> Of(Problem problem, GiftDemand gift, Gift? added, string offcut)
     {
         var options = new SegmentOptions(problem);
         var index = problem.Offcuts.Index().First(o => o.Item.Label == offcut).Index;
         foreach (var part in gift.Product.Parts.Where(p => p.Kind == PartKind.Panel && problem.StillNeeded(gift, p) > 0))
         {
-            var fits = problem.Panels.Any(p => p.IsFor(gift.Index, part.Key) && p.Done is null && options.ForPanel(p.Index).Any(IsOfOffcut));
-            yield return (new(problem.Request, gift, part.Key, null, part.Title, added), fits);
+            var all = problem.Panels.Where(p => p.IsFor(gift.Index, part.Key) && p.Done is null).SelectMany(p => options.ForPanel(p.Index)).ToList();
+            yield return (new(problem.Request, gift, part.Key, null, part.Title, added), all.Any(IsOfOffcut), BoardIn(all));
         }
 
         foreach (var run in problem.Runs.Where(r => r.GiftIndex == gift.Index && r.Done is null))
         {
             var titles = run.Runs[0].Members.Select(m => gift.Product.Parts.First(p => p.Key == m.Part).Title).Distinct();
-            yield return (new(problem.Request, gift, null, run, string.Join(", ", titles), added), options.ForSolid(run.Index).Any(IsOfOffcut));
+            yield return (new(problem.Request, gift, null, run, string.Join(", ", titles), added), options.ForSolid(run.Index).Any(IsOfOffcut), BoardIn(options.ForSolid(run.Index)));
         }
+
+        string BoardIn(IEnumerable<SegmentOption> all) => all.Select(o => problem.Patterns[o.Segment.Pattern])
+            .Where(p => p.Facing is { } facing && (facing.Upper == index || facing.Lower == index)).Select(p => p.Offcut.Label).FirstOrDefault("");
 
         bool IsOfOffcut(SegmentOption option) => problem.Patterns[option.Segment.Pattern].OffcutIndex == index;
     }

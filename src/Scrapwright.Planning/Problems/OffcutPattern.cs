@@ -17,6 +17,15 @@ internal sealed record OffcutPattern(Offcut Offcut, int OffcutIndex, Route Route
     /// <summary>Into how many layers each ripped strip is sawn before it is glued; 1 for none. The layers of one strip are lanes that follow each other.</summary>
     internal int Layers { get; init; } = 1;
 
+    /// <summary>What it is glued from, when it is a board glued face to face first; null for an offcut of the pile.</summary>
+    internal Facing? Facing { get; init; }
+
+    /// <summary>Places of all offcuts that it takes for itself: of a board its own and those of its two offcuts.</summary>
+    internal ImmutableArray<int> Takes => Facing is { } facing ? [OffcutIndex, facing.Upper, facing.Lower] : [OffcutIndex];
+
+    /// <summary>Thickness that it uses up in the pile.</summary>
+    internal Length RoughThickness => Facing?.RoughThickness ?? Offcut.Thickness;
+
     /// <summary>How many strips it is ripped into.</summary>
     internal int Rips => Lanes.Length / Layers;
 
@@ -59,8 +68,11 @@ internal sealed record OffcutPattern(Offcut Offcut, int OffcutIndex, Route Route
     /// <summary>Thickness ladder of a strip of the lane that is used over the given length.</summary>
     internal Ladder Thickness(int lane, Length needed, Shop shop) => Route switch
     {
-        Route.MillWhole => StripMilling.Thickness(Offcut, Offcut.Length, Offcut.Width, Layers, shop),
-        Route.RipFirst => StripMilling.Thickness(Offcut, Offcut.Length, Lanes[lane].RoughWidth, Layers, shop),
-        _ => StripMilling.Thickness(Offcut, Length.Min(Offcut.Length, needed + shop.TableSaw.Kerf), Offcut.Width, shop),
+        Route.MillWhole => Thickness(Offcut.Length, Offcut.Width, shop),
+        Route.RipFirst => Thickness(Offcut.Length, Lanes[lane].RoughWidth, shop),
+        _ => Thickness(Length.Min(Offcut.Length, needed + shop.TableSaw.Kerf), Offcut.Width, shop),
     };
+
+    /// <summary>Thickness ladder of a strip whose faces are worked at the given size.</summary>
+    internal Ladder Thickness(Length length, Length width, Shop shop) => StripMilling.Thickness(Offcut, length, width, Layers, shop, Facing?.Spread ?? Length.Zero);
 }

@@ -19,7 +19,11 @@ internal sealed record Problem
 
     internal required PlanRequest Request { get; init; }
 
+    /// <summary>The single offcuts of the pile, then the boards that may be glued face to face from two of them.</summary>
     internal required ImmutableArray<Offcut> Offcuts { get; init; }
+
+    /// <summary>Place of the first board among the offcuts.</summary>
+    internal required int FirstBoard { get; init; }
 
     internal required ImmutableArray<OffcutPattern> Patterns { get; init; }
 

@@ -75,10 +75,12 @@ internal static class ProblemMaker
             Designs = designs,
             Gifts = gifts.ToImmutable(),
             Offcuts = offcuts,
+            FirstBoard = offcuts.Length,
             Patterns = patterns,
             Panels = panels.ToImmutable(),
             Runs = runs.ToImmutable(),
         };
+        problem = ThinPairs.AddTo(problem, patternNeeds);
         problem = problem with { DoneSegments = DoneParts.Segments(problem) };
         return problem with { Pins = DoneParts.OpenPins(problem) };
     }

@@ -22,7 +22,7 @@ internal sealed class FormerPlacement
     private FormerPlacement(Problem problem, SegmentOptions options, Plan former)
     {
         (this.problem, this.options, this.former) = (problem, options, former);
-        formerOffcuts = former.Request.Pile.SelectMany(o => o.Pieces()).ToDictionary(o => o.Label, StringComparer.Ordinal);
+        formerOffcuts = former.Stock().ToDictionary(o => o.Label, StringComparer.Ordinal);
     }
 
     /// <summary>The better of a placement from nothing and the one before as far as it holds.</summary>

@@ -36,8 +36,11 @@ internal sealed class OpenPile
     /// <summary>True when it can still be taken.</summary>
     internal bool HasRoom(SegmentOption option)
     {
-        var chosen = patternOf[problem.Patterns[option.Segment.Pattern].OffcutIndex];
-        return (chosen == Untouched || chosen == option.Segment.Pattern) && taken[option.Place] + option.Marks <= problem.Rooms[option.Place];
+        var pattern = problem.Patterns[option.Segment.Pattern];
+        return IsFree(pattern.OffcutIndex) && (pattern.Facing is not { } facing || (IsFree(facing.Upper) && IsFree(facing.Lower)))
+            && taken[option.Place] + option.Marks <= problem.Rooms[option.Place];
+
+        bool IsFree(int offcut) => patternOf[offcut] == Untouched || patternOf[offcut] == option.Segment.Pattern;
     }
 
     /// <summary>Takes it.</summary>
@@ -48,7 +51,11 @@ internal sealed class OpenPile
 
     private void Take(Segment segment, int place, long marks)
     {
-        patternOf[problem.Patterns[segment.Pattern].OffcutIndex] = segment.Pattern;
+        foreach (var offcut in problem.Patterns[segment.Pattern].Takes)
+        {
+            patternOf[offcut] = segment.Pattern;
+        }
+
         taken[place] += marks;
     }
 }

@@ -14,7 +14,7 @@ internal static class PlacementValues
         (LevelKind.GiftsMade, problem.Gifts.Where(g => placement.Made[g.Index]).Sum(g => g.Weight)),
         (LevelKind.Looks, Looks(problem, placement)),
         (LevelKind.WoodUsed, placement.Segments.Sum(s => Wood(problem, s))),
-        (LevelKind.ClampLoads, placement.Panels.Length),
+        (LevelKind.ClampLoads, placement.Panels.Length + BoardsGlued(problem, placement.Segments)),
         .. problem.Before.IsEmpty ? [] : new[] { (LevelKind.StripsAsBefore, StripsAsBefore.Count(problem, placement)) },
     ];
 
@@ -30,8 +30,12 @@ internal static class PlacementValues
     internal static long Wood(Problem problem, Segment segment)
     {
         var pattern = problem.Patterns[segment.Pattern];
-        return WoodVolume.CeilingMm3(segment.NeededIn(problem), pattern.Lanes[segment.Lane].RoughWidth, pattern.Offcut.Thickness, pattern.Layers);
+        return WoodVolume.CeilingMm3(segment.NeededIn(problem), pattern.Lanes[segment.Lane].RoughWidth, pattern.RoughThickness, pattern.Layers);
     }
+
+    /// <summary>How many boards are glued face to face for the segments.</summary>
+    internal static int BoardsGlued(Problem problem, IEnumerable<Segment> segments) =>
+        segments.Where(s => problem.Patterns[s.Pattern].Facing is not null).Select(s => s.Pattern).Distinct().Count();
 
     /// <summary>Points for looks that each gift lacks: what to plan anew when looks shall get better.</summary>
     internal static long[] LackingLooks(Problem problem, Placement placement)

@@ -10,7 +10,7 @@ internal sealed partial class PlanModel
     private long DoneValue(LevelKind kind) => kind switch
     {
         LevelKind.WoodUsed => problem.DoneSegments.Sum(s => PlacementValues.Wood(problem, s)),
-        LevelKind.ClampLoads => problem.DonePanels.Count(),
+        LevelKind.ClampLoads => problem.DonePanels.Count() + PlacementValues.BoardsGlued(problem, problem.DoneSegments),
         _ => 0,
     };
 

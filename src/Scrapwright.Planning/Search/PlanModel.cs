@@ -57,7 +57,7 @@ internal sealed partial class PlanModel
         levels[LevelKind.GiftsMade] = [.. scope.Gifts.Select(g => (Made(g), problem.Gifts[g].Weight))];
         levels[LevelKind.Looks] = LooksLevel();
         levels[LevelKind.WoodUsed] = [.. segments.Select(s => (s.Count, s.Wood))];
-        levels[LevelKind.ClampLoads] = [.. FreePanels.Select(p => (Panel(p), 1L))];
+        levels[LevelKind.ClampLoads] = [.. FreePanels.Select(p => (Panel(p), 1L)), .. BoardsToGlue().Select(p => (p, 1L))];
         levels[LevelKind.StripsAsBefore] = [.. StripsKept().Select(v => (v, 1L))];
     }
 
@@ -267,6 +267,10 @@ internal sealed partial class PlanModel
         }
     }
 
+    /// <summary>The ways to use boards that are glued face to face first, without those that the rest has glued anyhow.</summary>
+    private IEnumerable<BoolVar> BoardsToGlue() =>
+        patterns.Where((variable, i) => variable is not null && problem.Patterns[i].Facing is not null && !scope.IsSettled(i)).Select(v => v!);
+
     private List<SpeciesCount> CountSpecies(List<SegmentVariable> variables)
     {
         var counts = new List<SpeciesCount>();
@@ -284,10 +288,10 @@ internal sealed partial class PlanModel
         return counts;
     }
 
-    /// <summary>An offcut is milled and ripped in at most one way.</summary>
+    /// <summary>An offcut is milled and ripped in at most one way, or glued into at most one board.</summary>
     private void OnePatternPerOffcut()
     {
-        foreach (var group in problem.Patterns.Select((p, i) => (p.OffcutIndex, Variable: patterns[i])).Where(x => x.Variable is not null).GroupBy(x => x.OffcutIndex))
+        foreach (var group in problem.Patterns.SelectMany((p, i) => p.Takes.Select(offcut => (Offcut: offcut, Variable: patterns[i]))).Where(x => x.Variable is not null).GroupBy(x => x.Offcut))
         {
             model.AddAtMostOne(group.Select(x => x.Variable!));
         }

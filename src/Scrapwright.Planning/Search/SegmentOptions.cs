@@ -145,7 +145,7 @@ internal sealed class SegmentOptions
         var lane = pattern.Lanes[segment.Lane];
         return new SegmentOption(
             segment, pattern.Offcut.Species, needed, lane.NetWidth, Math.Min(most, fit),
-            WoodVolume.CeilingMm3(needed, lane.RoughWidth, pattern.Offcut.Thickness, pattern.Layers))
+            WoodVolume.CeilingMm3(needed, lane.RoughWidth, pattern.RoughThickness, pattern.Layers))
         {
             Place = problem.PlaceOf(segment),
             Marks = problem.MarksOf(needed),

@@ -79,6 +79,9 @@ internal static class ExamplePlans
     /// <summary>Two striped squares of the built-in design from four offcuts.</summary>
     public static Plan Squares { get; } = MakeSquares();
 
+    /// <summary>The same with one strip from a board that is glued face to face from two thin offcuts, T1 and T2.</summary>
+    public static Plan Faced { get; } = MakeFaced();
+
     private static Offcut Cut(string label, string species, int lengthQuarters, int widthEighths, int thicknessThirtySeconds) => new()
     {
         Label = label,
@@ -162,6 +165,30 @@ internal static class ExamplePlans
             .EdgeJoint(("W1", 2), ("W2", 2), ("M1", 2), ("M2", 2))
             .PlaneToThickness(FromInches(26, 32), "M2")
             .Glue("G1", "Ida", part, 2, 1, "W1", "M1", "W2", "M2")
+            .FlattenPanel("G1")
+            .PlanePanel(part, "G1")
+            .TrimWidth(("G1", part.Width))
+            .Crosscut(Operation.CrosscutBlanks, "G1", ("Ida-1", part.Length), ("Ida-2", part.Length))
+            .Assemble("Ida", null, new(part.Key, 1, "Ida-1"), new MadePart(part.Key, 2, "Ida-2"))
+            .Build();
+    }
+
+    private static Plan MakeFaced()
+    {
+        var request = Squares.Request with
+        {
+            Pile = [Cut("T1", "black-walnut", 42, 11, 15), Cut("T2", "black-walnut", 40, 12, 16), .. Squares.Request.Pile.Skip(1)],
+        };
+        var designs = GiftDesigns.Derive(request.Gifts, request.Designs, request.Shop);
+        var part = ((DesignOutcome.Derived)designs[0].Outcome).Product.Parts[0];
+        return new PlanBench(request, designs)
+            .FaceJoint("T1", "T2")
+            .GlueFaces("T1", "T2", 3)
+            .FaceJoint("T1+T2", "W2", "M1", "M2")
+            .FacePlane("T1+T2", "W2", "M1", "M2")
+            .EdgeJoint(("T1+T2", 2), ("W2", 2), ("M1", 2), ("M2", 2))
+            .PlaneToThickness(FromInches(26, 32), "T1+T2", "M2")
+            .Glue("G1", "Ida", part, 2, 1, "T1+T2", "M1", "W2", "M2")
             .FlattenPanel("G1")
             .PlanePanel(part, "G1")
             .TrimWidth(("G1", part.Width))

@@ -37,7 +37,7 @@ internal sealed partial class PlanBench
             .OrderBy(p => Array.IndexOf([.. offcuts.Keys], p.Lanes[0].Offcut)).ThenBy(p => produced.IndexOf(p.Id))
             .Select(p => new Leftover(p, IsKept(p) ? LeftoverPlace.Pile : LeftoverPlace.ScrapBin)).ToImmutableArray();
         var gifts = made.ToImmutableArray();
-        var scores = PlanScores.Of(request, designs, gifts, [.. glueUps], [.. boards]);
+        var scores = PlanScores.Of(request, designs, gifts, [.. glueUps], [.. boards], [.. boardsGlued]);
         return PlanChances.Stated(new Plan
         {
             Request = request,
@@ -45,6 +45,7 @@ internal sealed partial class PlanBench
             Made = gifts,
             Unmade = [.. designs.Where(d => made.All(m => m.Gift != d.Gift.Label)).Select(d => new UnmadeGift(d.Gift.Label, Shortages.For(d, leftovers, request)))],
             GlueUps = [.. glueUps],
+            Faced = [.. boardsGlued],
             Boards = [.. boards],
             Steps = [.. WithStops(parts)],
             Leftovers = leftovers,
@@ -83,6 +84,7 @@ internal sealed partial class PlanBench
         {
             Offcut = offcut,
             In = whole,
+            Faced = faced.GetValueOrDefault(offcut),
             Parts = Of(pieces.Values.Where(p => parts.Contains(p.Id))),
             Kept = Of(leftovers.Where(l => l.Place == LeftoverPlace.Pile).Select(l => l.Piece)),
             Scrap = Of(leftovers.Where(l => l.Place == LeftoverPlace.ScrapBin).Select(l => l.Piece)),

@@ -54,6 +54,6 @@ internal static class PlanMutation
     private static bool IsVolume(JsonValue value) =>
         value.GetValueKind() == JsonValueKind.String
         && value.Parent is JsonObject
-        && value.GetPropertyName() is "in" or "parts" or "kept" or "scrap" or "volume"
+        && value.GetPropertyName() is "in" or "faced" or "parts" or "kept" or "scrap" or "volume"
         && value.GetPath().StartsWith("$.ledger", StringComparison.Ordinal);
 }

@@ -19,7 +19,7 @@ internal static class PlanSchema
     private static readonly Type[] Named =
     [
         typeof(PlanRequest), typeof(Shop), typeof(Allowance), typeof(Offcut), typeof(Gift), typeof(Design), typeof(MadeGift), typeof(UnmadeGift),
-        typeof(Reason), typeof(GlueUp), typeof(Strip), typeof(Ladder), typeof(BoardRun), typeof(Step), typeof(Work), typeof(Piece), typeof(Lane),
+        typeof(Reason), typeof(GlueUp), typeof(FacedBoard), typeof(Strip), typeof(Ladder), typeof(BoardRun), typeof(Step), typeof(Work), typeof(Piece), typeof(Lane),
         typeof(Leftover), typeof(LedgerRow), typeof(WasteRow), typeof(RodUse), typeof(ShoppingItem), typeof(Level), typeof(Operation), typeof(Station),
         typeof(MakerChoices), typeof(ChosenStrip), typeof(MilledOffcut), typeof(FormerStrip), typeof(Length), typeof(Volume),
     ];

@@ -20,6 +20,7 @@ public sealed class SimulatedChanceTests
         { "two gifts", 50, 100 }, { "two gifts", 80, 100 }, { "two gifts", 95, 250 }, { "two gifts", 99, 400 },
         { "long boards", 80, 100 }, { "long boards", 95, 200 }, { "long boards", 99, 300 },
         { "thick wood", 80, 100 }, { "thick wood", 95, 200 }, { "thick wood", 99, 300 },
+        { "thin wood", 80, 100 }, { "thin wood", 95, 200 }, { "thin wood", 99, 300 },
         { "each its own", 80, 200 }, { "each its own", 95, 300 },
     };
 
@@ -54,6 +55,8 @@ public sealed class SimulatedChanceTests
     [InlineData("long boards", 95)]
     [InlineData("thick wood", 95)]
     [InlineData("two gifts", 80)]
+    [InlineData("thin wood", 80)]
+    [InlineData("thin wood", 99)]
     [InlineData("two gifts", 99)]
     public async Task Simulated_batches_meet_the_chance_asked_for(string workshop, int asked)
     {
@@ -129,6 +132,9 @@ public sealed class SimulatedChanceTests
             Pile = [Requests.Offcut("W", "black-walnut", 70 * 16, 60, 12), Requests.Offcut("M", "sugar-maple", 70 * 16, 60, 12)],
             Gifts = [Requests.Squares("one", ("count", "4"), ("from-panels", "each"))],
         },
+
+        // Walnut so thin that it has to be glued face to face first, and one strip from a board of which only just enough is left.
+        "thin wood" => FacedBoardsTests.ThinWalnut with { Pile = [.. FacedBoardsTests.ThinWalnut.Pile.Select(o => o.Label.StartsWith('T') ? o with { Thickness = Core.Measures.Length.FromInches(13, 32) } : o)] },
         _ => throw new ArgumentOutOfRangeException(nameof(workshop), workshop, "A workshop of these tests."),
     };
 }

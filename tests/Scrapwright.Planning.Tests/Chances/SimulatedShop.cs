@@ -62,6 +62,11 @@ internal sealed class SimulatedShop
 
         foreach (var step in plan.Steps)
         {
+            foreach (var work in step.Works.Where(_ => step.Operation == Operation.FaceGlue))
+            {
+                bodies[work.Out[0].Id] = new Body(work.Out[0].Width.Millimetres, work.In.Sum(half => bodies[half].Thickness));
+            }
+
             foreach (var work in step.Works.Where(w => w.In.Length == 1 && bodies.ContainsKey(w.In[0])))
             {
                 Do(step.Operation, work);

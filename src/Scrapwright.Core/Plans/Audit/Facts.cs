@@ -23,6 +23,22 @@ internal sealed class Facts
             OffcutByLabel[offcut.Label] = offcut;
         }
 
+        foreach (var board in plan.Faced)
+        {
+            var isNew = findings.Require(!FacedByLabel.ContainsKey(board.Label) && !OffcutByLabel.ContainsKey(board.Label), $"board {board.Label}", "named twice", "each label once");
+            if (isNew && OffcutByLabel.TryGetValue(board.Upper, out var upper) && OffcutByLabel.TryGetValue(board.Lower, out var lower))
+            {
+                FacedByLabel[board.Label] = new FacedWood(board, upper, lower, Shop);
+            }
+        }
+
+        foreach (var wood in FacedByLabel.Values)
+        {
+            OffcutByLabel[wood.Stated.Label] = wood.Board;
+        }
+
+        Wood = [.. Offcuts, .. FacedByLabel.Values.Select(w => w.Board)];
+
         foreach (var design in designs)
         {
             if (design.Outcome is DesignOutcome.Derived derived)
@@ -83,7 +99,13 @@ internal sealed class Facts
     /// <summary>Single offcuts in the pile's order.</summary>
     public ImmutableArray<Offcut> Offcuts { get; }
 
-    /// <summary>Single offcuts by label.</summary>
+    /// <summary>Single offcuts in the pile's order, then the boards glued face to face.</summary>
+    public ImmutableArray<Offcut> Wood { get; }
+
+    /// <summary>Boards glued face to face by label, worked out once more; without those whose offcuts are not in the pile.</summary>
+    public Dictionary<string, FacedWood> FacedByLabel { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Single offcuts and boards by label.</summary>
     public Dictionary<string, Offcut> OffcutByLabel { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Products by gift; only of designs that could be derived.</summary>

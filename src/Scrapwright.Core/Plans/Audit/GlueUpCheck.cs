@@ -164,7 +164,7 @@ internal sealed class GlueUpCheck(Facts facts, Findings findings)
 
     private Length SpreadOf(LivePiece strip) =>
         strip.Piece.Lanes is [var lane] && facts.OffcutByLabel.TryGetValue(lane.Offcut, out var offcut)
-            ? PanelLadders.FaceSpread(offcut, strip.Layers, facts.Shop) : Length.Zero;
+            ? PanelLadders.FaceSpread(offcut, facts.FacedByLabel.TryGetValue(lane.Offcut, out var board) ? board.Spread : Length.Zero, strip.Layers, facts.Shop) : Length.Zero;
 
     private void CheckLadder(string where, Ladder found, Length start, List<Rung> rungs, Length rounding)
     {

@@ -16,7 +16,7 @@ internal sealed class LevelCheck(Facts facts, Findings findings)
             return;
         }
 
-        var scores = PlanScores.Of(facts.Plan.Request, facts.Designs, facts.Plan.Made, facts.Plan.GlueUps, facts.Plan.Boards);
+        var scores = PlanScores.Of(facts.Plan.Request, facts.Designs, facts.Plan.Made, facts.Plan.GlueUps, facts.Plan.Boards, facts.Plan.Faced);
         foreach (var level in levels)
         {
             findings.Equal($"level {level.Kind} value", level.Value, level.Kind == LevelKind.StripsAsBefore ? Kept(before) : scores.ValueOf(level.Kind));

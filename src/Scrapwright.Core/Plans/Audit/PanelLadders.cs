@@ -13,10 +13,14 @@ namespace Scrapwright.Core.Plans.Audit;
 internal static class PanelLadders
 {
     /// <summary>One standard deviation of an offcut's thickness once its faces are flat and, when it was sawn into layers, the sawn ones clean.</summary>
-    public static Length FaceSpread(Offcut offcut, int layers, Shop shop)
+    /// <param name="offcut">The offcut or board.</param>
+    /// <param name="before">One standard deviation of its thickness before: zero for an offcut, which was measured.</param>
+    /// <param name="layers">Layers it was sawn into.</param>
+    /// <param name="shop">The shop.</param>
+    public static Length FaceSpread(Offcut offcut, Length before, int layers, Shop shop)
     {
         var warped = !offcut.Cup.IsZero || !offcut.Bow.IsZero || !offcut.Twist.IsZero;
-        double variance = 0;
+        var variance = Square(before);
         if (warped || offcut.Faces == Faces.Rough)
         {
             variance += Square(shop.Allowances.FaceJoint.Spread);

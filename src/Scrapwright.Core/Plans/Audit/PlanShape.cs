@@ -29,6 +29,7 @@ internal sealed class PlanShape(Findings findings)
             Each(at + ".reasons", u.Reasons, (_, _) => { });
         });
         Each("glueUps", plan.GlueUps, GlueUp);
+        Each("faced", plan.Faced, (at, f) => Texts(at, f.Label, f.Upper, f.Lower));
         Each("boards", plan.Boards, (at, b) => Texts(at, b.Gift, b.Run, b.Piece, b.Offcut));
         Each("steps", plan.Steps, (at, s) =>
         {

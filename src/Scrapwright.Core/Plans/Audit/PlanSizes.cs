@@ -19,6 +19,16 @@ internal sealed class PlanSizes(Findings findings)
             GlueUp(glueUp);
         }
 
+        foreach (var faced in plan.Faced)
+        {
+            var at = $"board {faced.Label}";
+            Positive(at + " upper thickness", faced.UpperThickness, Thickest);
+            Positive(at + " lower thickness", faced.LowerThickness, Thickest);
+            Positive(at + " length", faced.Length, Longest);
+            Positive(at + " width", faced.Width, Widest);
+            Positive(at + " thickness", faced.Thickness, Thickest);
+        }
+
         foreach (var board in plan.Boards)
         {
             var at = $"board {board.Piece}";

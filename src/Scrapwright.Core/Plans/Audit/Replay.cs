@@ -8,6 +8,7 @@ namespace Scrapwright.Core.Plans.Audit;
 internal sealed partial class Replay(Facts facts, Findings findings)
 {
     private readonly HashSet<string> glued = new(StringComparer.Ordinal);
+    private readonly HashSet<string> faced = new(StringComparer.Ordinal);
     private readonly HashSet<string> boarded = new(StringComparer.Ordinal);
     private int workIndex;
 
@@ -36,6 +37,11 @@ internal sealed partial class Replay(Facts facts, Findings findings)
             findings.Require(glued.Contains(glueUp.Id), $"glue-up {glueUp.Id}", "no step glues it", "one step");
         }
 
+        foreach (var board in facts.Plan.Faced)
+        {
+            findings.Require(faced.Contains(board.Label), $"board {board.Label}", "no step glues it", "one step");
+        }
+
         foreach (var board in facts.Plan.Boards)
         {
             findings.Require(boarded.Contains(board.Piece), $"board {board.Piece}", "no step cuts its parts", "one step");
@@ -55,6 +61,12 @@ internal sealed partial class Replay(Facts facts, Findings findings)
         if (step.Operation == Operation.GlueUp)
         {
             Glue(step, work, where);
+            return;
+        }
+
+        if (step.Operation == Operation.FaceGlue)
+        {
+            FaceGlue(work, where);
             return;
         }
 

@@ -5,7 +5,7 @@ namespace Scrapwright.Core.Plans.Audit;
 /// <summary>What stands over the works of each step: number, station, minutes, order, gift and assembly step.</summary>
 internal sealed class StepCheck(Facts facts, Findings findings)
 {
-    private const int LastRank = 17;
+    private const int LastRank = 18;
 
     /// <summary>Looks at all steps.</summary>
     public void Check()
@@ -26,9 +26,12 @@ internal sealed class StepCheck(Facts facts, Findings findings)
         CheckAssembly();
     }
 
-    private static int Rank(Step step, int before) => step.AssemblyIndex >= 0 ? LastRank : step.Operation switch
+    private int Rank(Step step, int before) => step.AssemblyIndex >= 0 ? LastRank : step.Operation switch
     {
-        Operation.EdgeJoint => before <= 4 ? 4 : 6,
+        // What is glued face to face is jointed before anything else: then boards are wood like any other.
+        Operation.FaceGlue => 0,
+        Operation.FaceJoint when before == 0 && step.Works.All(w => w.In is [var only] && facts.Plan.Faced.Any(f => f.IsOf(only))) => 0,
+        Operation.EdgeJoint => before <= 5 ? 5 : 7,
         <= Operation.Rip => (int)step.Operation,
         < Operation.CutRods => (int)step.Operation + 1,
         _ => LastRank,
@@ -36,7 +39,8 @@ internal sealed class StepCheck(Facts facts, Findings findings)
 
     private void CheckMinutes(Step step, string where)
     {
-        var time = facts.Shop.Times.FirstOrDefault(t => t.Operation == step.Operation);
+        var time = facts.Shop.Times.FirstOrDefault(t => t.Operation == step.Operation)
+            ?? (step.Operation == Operation.FaceGlue ? facts.Shop.Times.FirstOrDefault(t => t.Operation == Operation.GlueUp) : null);
         var hands = time is null ? 5 + (2L * step.Works.Length) : time.SetUpMinutes + ((long)time.EachMinutes * step.Works.Length);
         findings.Equal(where + " hands-on minutes", step.HandsOnMinutes, hands);
         findings.Equal(where + " waiting minutes", step.WaitMinutes, time?.WaitMinutes ?? 0);
@@ -55,7 +59,7 @@ internal sealed class StepCheck(Facts facts, Findings findings)
             Operation.FaceJoint or Operation.EdgeJoint => Station.Jointer,
             Operation.FacePlane or Operation.CleanSawnFaces or Operation.PlaneToThickness or Operation.FlattenPanel or Operation.PlanePanel => Station.Planer,
             Operation.RoughRip or Operation.Resaw or Operation.ResawStrips => Station.Bandsaw,
-            Operation.GlueUp => Station.Clamps,
+            Operation.GlueUp or Operation.FaceGlue => Station.Clamps,
             _ => Station.TableSaw,
         };
         var byHand = !step.Works.IsEmpty && step.Works.All(w => w.Workaround == Workaround.HandTool);

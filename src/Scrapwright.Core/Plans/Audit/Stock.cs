@@ -11,6 +11,7 @@ internal sealed class Stock
     private readonly Dictionary<string, LivePiece> live = new(StringComparer.Ordinal);
     private readonly HashSet<string> spent = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Offcut, Operation Operation), BigInteger> lost = [];
+    private readonly Dictionary<string, BigInteger> faced = new(StringComparer.Ordinal);
     private int born;
 
     /// <summary>Begins with every single offcut.</summary>
@@ -81,6 +82,24 @@ internal sealed class Stock
             }
         }
     }
+
+    /// <summary>Two offcuts become a board: what both have in common is in it, each with its own thickness; what sticks out is lost.</summary>
+    public void Face(string where, IReadOnlyList<LivePiece> halves, LivePiece board)
+    {
+        foreach (var half in halves)
+        {
+            var inBoard = (BigInteger)board.Piece.Length.Picometres * board.Piece.Width.Picometres * half.Piece.Thickness.Picometres;
+            faced[half.Piece.Id] = FacedOf(half.Piece.Id) + inBoard;
+            lost[(half.Piece.Id, Operation.FaceGlue)] = LostOf(half.Piece.Id, Operation.FaceGlue) + VolumeOf(half.Piece, half.Piece.Id) - inBoard;
+            live.Remove(half.Piece.Id);
+            spent.Add(half.Piece.Id);
+        }
+
+        Add(where, board);
+    }
+
+    /// <summary>What of an offcut is in a board glued face to face. [pm³]</summary>
+    public BigInteger FacedOf(string offcut) => faced.GetValueOrDefault(offcut);
 
     /// <summary>A piece comes up that was not cut from the pile.</summary>
     public void Add(string where, LivePiece piece)

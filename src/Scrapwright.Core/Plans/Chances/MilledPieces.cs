@@ -29,6 +29,11 @@ internal sealed class MilledPieces
         var milled = new MilledPieces(plan);
         foreach (var step in plan.Steps)
         {
+            foreach (var work in step.Works.Where(w => step.Operation == Operation.FaceGlue && w.In.All(milled.pieces.ContainsKey)))
+            {
+                milled.GlueFaces(work);
+            }
+
             foreach (var work in step.Works.Where(w => w.In.Length == 1 && milled.pieces.ContainsKey(w.In[0])))
             {
                 milled.Follow(step.Operation, work);
@@ -46,6 +51,13 @@ internal sealed class MilledPieces
 
     /// <summary>Number of a draw of its own.</summary>
     public int NewDraw() => draws++;
+
+    /// <summary>A board is over or under by what the two in it are together.</summary>
+    private void GlueFaces(Work work)
+    {
+        var board = work.Out[0];
+        pieces[board.Id] = (new MilledSize(board.Width, []), new MilledSize(board.Thickness, [.. work.In.SelectMany(id => pieces[id].Thickness.Draws)]));
+    }
 
     private void Follow(Operation operation, Work work)
     {

@@ -15,13 +15,13 @@ public static class ChoiceFaults
         if (choices.AreNone) return [];
         var designs = request.DeriveDesigns();
         var faults = ImmutableArray.CreateBuilder<ChoiceFault>();
-        var singles = request.Pile.SelectMany(o => o.Pieces()).Select(o => o.Label).ToHashSet(StringComparer.Ordinal);
-        var labels = request.Pile.Select(o => o.Label).Concat(singles).ToHashSet(StringComparer.Ordinal);
+        var singles = PlanStock.ByLabel(request);
+        var labels = request.Pile.Select(o => o.Label).Concat(singles.Keys).ToHashSet(StringComparer.Ordinal);
         foreach (var (i, label) in choices.Saved.Index())
             if (!labels.Contains(label)) faults.Add(new($"saved[{i}]", label, "the label of an offcut in the pile"));
         foreach (var (i, pin) in choices.Pins.Index())
         {
-            if (!singles.Contains(pin.Offcut)) faults.Add(new($"pins[{i}].offcut", pin.Offcut, "the label of a single offcut in the pile"));
+            if (!singles.ContainsKey(pin.Offcut)) faults.Add(new($"pins[{i}].offcut", pin.Offcut, "the label of a single offcut in the pile"));
             AddUse($"pins[{i}]", pin.Gift, pin.Part);
         }
 
@@ -29,7 +29,7 @@ public static class ChoiceFaults
         {
             AddUse($"orders[{i}]", order.Gift, order.Part);
             foreach (var (s, strip) in order.Strips.Index())
-                if (!singles.Contains(strip.Offcut)) faults.Add(new($"orders[{i}].strips[{s}].offcut", strip.Offcut, "the label of a single offcut in the pile"));
+                if (singles.FindWood(strip.Offcut, request.Shop) is null) faults.Add(new($"orders[{i}].strips[{s}].offcut", strip.Offcut, "the label of a single offcut in the pile"));
         }
 
         faults.AddRange(DoneWork.Of(request, designs).Faults);

@@ -76,7 +76,7 @@ public static class DoneMarks
     {
         var used = plan.GlueUps.SelectMany(g => g.Strips).Select(s => s.Piece).Concat(plan.Boards.Select(b => b.Piece)).ToHashSet(StringComparer.Ordinal);
         var pieces = Pieces(choices);
-        var now = plan.Request.Pile.SelectMany(o => o.Pieces())
+        var now = plan.Stock()
             .Where(o => pieces.Any(p => p.Offcut == o.Label && used.Contains(p.Piece))).Select(o => MilledOffcut.Of(plan, o)).ToList();
         return Needed(choices with { Milled = [.. choices.Milled.Where(old => now.All(m => m.Offcut != old.Offcut)), .. now] });
     }

@@ -15,6 +15,7 @@ namespace Scrapwright.Core.Plans.Choices;
 public sealed class DoneWork
 {
     private readonly Dictionary<string, Offcut> offcuts;
+    private readonly Dictionary<string, Length> spreads = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Product> products = new(StringComparer.Ordinal);
     private readonly Dictionary<string, MilledOffcut> milled = new(StringComparer.Ordinal);
     private readonly HashSet<string> usedUp;
@@ -24,6 +25,7 @@ public sealed class DoneWork
     {
         shop = request.Shop;
         offcuts = request.Pile.SelectMany(o => o.Pieces()).GroupBy(o => o.Label, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
+        AddFaced(request);
         foreach (var design in designs)
             if (design.Outcome is DesignOutcome.Derived derived) products.TryAdd(design.Gift.Label, derived.Product);
         foreach (var one in request.Choices.Milled) milled.TryAdd(one.Offcut, one);
@@ -39,7 +41,7 @@ public sealed class DoneWork
         var kept = Glued.SelectMany(g => g.Strips.Select(s => s.Offcut)).Concat(Cut.Select(b => b.Offcut)).Concat(MilledStrips.Select(m => m.Strip.Offcut)).ToImmutableHashSet(StringComparer.Ordinal);
         Milled = [.. request.Choices.Milled.Where(m => kept.Contains(m.Offcut)).DistinctBy(m => m.Offcut)];
         LeftAlone = [.. request.Choices.Glued.SelectMany(g => g.Strips.Select(s => s.Offcut)).Concat(request.Choices.Cut.Select(b => b.Offcut))
-            .Concat(request.Choices.MilledStrips.Select(m => m.Strip.Offcut)).Where(o => !kept.Contains(o))];
+            .Concat(request.Choices.MilledStrips.Select(m => m.Strip.Offcut)).Where(o => !kept.Contains(o)).SelectMany(o => o.Split(FaceGluing.Sign).Append(o))];
 
         bool Holds(string path, string what, string fault, IEnumerable<string> pieces)
         {
@@ -65,6 +67,9 @@ public sealed class DoneWork
 
     /// <summary>The offcuts of what fits, and how they were milled.</summary>
     public ImmutableArray<MilledOffcut> Milled { get; }
+
+    /// <summary>Boards glued face to face of which something is done that fits, in the order of their labels.</summary>
+    public ImmutableArray<string> Faced => [.. Milled.Select(m => m.Offcut).Where(o => o.Contains(FaceGluing.Sign, StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
 
     /// <summary>Offcuts of work that does not fit: not to be used.</summary>
     public ImmutableHashSet<string> LeftAlone { get; }
@@ -98,6 +103,22 @@ public sealed class DoneWork
 
     /// <summary>True when the board of a run is cut.</summary>
     public bool IsCut(string gift, string run) => Cut.Any(b => b.Gift == gift && b.Run == run);
+
+    /// <summary>Boards glued face to face that something done comes from are wood like the offcuts of the pile; one offcut is in one of them.</summary>
+    private void AddFaced(PlanRequest request)
+    {
+        var used = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var label in request.Choices.Milled.Select(m => m.Offcut).Where(o => !offcuts.ContainsKey(o)))
+        {
+            if (FaceGluing.Find(label, offcuts, request.Shop) is { IsAllowed: true } gluing
+                && !request.Choices.Milled.Any(m => m.Offcut == gluing.Upper.Label || m.Offcut == gluing.Lower.Label)
+                && used.Add(gluing.Upper.Label) & used.Add(gluing.Lower.Label))
+            {
+                offcuts[label] = gluing.Board;
+                spreads[label] = gluing.Spread;
+            }
+        }
+    }
 
     private string FaultOf(DoneGlueUp done)
     {
@@ -150,5 +171,6 @@ public sealed class DoneWork
         return thickness >= ladder.End && thickness.Picometres - ladder.End.Picometres < layers && StripMilling.Width(roughWidth, shop).End == width ? "" : $"{label} has another size now, or the shop other allowances";
     }
 
-    private Length Spread(Offcut offcut, int layers) => StripMilling.Thickness(offcut, offcut.Length, offcut.Width, layers, shop).Spread;
+    private Length Spread(Offcut offcut, int layers) =>
+        StripMilling.Thickness(offcut, offcut.Length, offcut.Width, layers, shop, spreads.GetValueOrDefault(offcut.Label)).Spread;
 }

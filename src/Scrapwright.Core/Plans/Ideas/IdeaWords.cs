@@ -1,5 +1,6 @@
 using System.Globalization;
 using Scrapwright.Core.Measures;
+using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
 using Scrapwright.Core.Wood;
 
@@ -115,7 +116,7 @@ public static class IdeaWords
         return answer.Question.Kind switch
         {
             IdeasKind.Gifts when answer.Proposals.IsEmpty && answer.NotTried.IsEmpty => answer.Planned.IsEmpty ? "This pile gives none of the designs." : "What the gifts on the list leave gives nothing more.",
-            IdeasKind.Offcut when answer.Uses.IsEmpty && answer.NotTried.IsEmpty => $"{answer.Question.Offcut} is of no use for any gift or design.{Why(answer, shop)}",
+            IdeasKind.Offcut when answer.Uses.IsEmpty && answer.NotTried.IsEmpty => $"{answer.Question.Offcut} {(answer.Boards.IsEmpty ? "is of no use for any gift or design." : "alone is of no use for any gift or design.")}{Why(answer, shop)}",
             IdeasKind.Purchase when answer.Unmade.IsEmpty && answer.NotTried.IsEmpty => "Everything that is wanted is made: nothing has to be bought.",
             IdeasKind.Purchase when answer.Purchases.All(p => p.Unlocks.IsEmpty) && answer.NotTried.IsEmpty => $"None of {Count(answer.Purchases.Length, "purchase")} that {(answer.Purchases.Length == 1 ? "was" : "were")} tried makes anything more possible.",
             _ => "",
@@ -127,7 +128,10 @@ public static class IdeaWords
         var style = new LengthStyle { Unit = shop.Unit, Denominator = shop.Denominator };
         string[] reasons = [.. answer.Reasons.OfType<Reason.Pinned>().DistinctBy(r => r.Fault).Select(r => ReasonText.Of(r, style)).Distinct()];
         var board = answer.Reasons.OfType<Reason.MissingBoard>().OrderBy(b => b.Length).FirstOrDefault();
-        return $"{(reasons.Length == 0 ? "" : $" It {string.Join("; or ", reasons)}.")}{(board is null ? "" : $" Solid parts take {ReasonText.Write(board, style)}.")}";
+        var isThin = answer.Reasons.OfType<Reason.Pinned>().Any(r => r.Fault == PinFault.TooThin);
+        var faced = !answer.Boards.IsEmpty ? $" Glued face to face it would serve: {Named(answer.Boards)}. A plan does so where it makes a gift possible or spares wood."
+            : isThin ? " No other thin offcut of its wood makes up for it, glued face to face." : "";
+        return $"{(reasons.Length == 0 ? "" : $" It {string.Join("; or ", reasons)}.")}{(board is null ? "" : $" Solid parts take {ReasonText.Write(board, style)}.")}{faced}";
     }
 
     private static string More(long change) => change > 0 ? "more" : "less";

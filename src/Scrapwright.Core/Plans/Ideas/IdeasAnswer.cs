@@ -26,6 +26,9 @@ public sealed record IdeasAnswer
     /// <summary>For an offcut that serves nowhere: why not, part by part, as far as its sizes tell.</summary>
     public ImmutableArray<Reason> Reasons { get; init; } = [];
 
+    /// <summary>For an offcut that serves nowhere alone: labels of boards that would serve, glued face to face from it and another that serves nowhere; empty when none would.</summary>
+    public ImmutableArray<string> Boards { get; init; } = [];
+
     /// <summary>Every purchase that was tried, the best first; see <see cref="IdeaRanks.PurchaseRule"/>. Those that unlock nothing stand at the end.</summary>
     public ImmutableArray<Purchase> Purchases { get; init; } = [];
 

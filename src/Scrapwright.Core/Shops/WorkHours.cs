@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 
 namespace Scrapwright.Core.Shops;
 
@@ -15,9 +16,11 @@ public sealed record WorkHours
     public ImmutableArray<OtherHours> Exceptions { get; init; } = [];
 
     /// <summary>No machines from this time on, until the next day's <see cref="QuietUntil"/>; null for no such time.</summary>
+    [JsonConverter(typeof(ClockTimeJsonConverter))]
     public TimeOnly? QuietFrom { get; init; } = new(20, 0);
 
     /// <summary>No machines before this time; null for no such time.</summary>
+    [JsonConverter(typeof(ClockTimeJsonConverter))]
     public TimeOnly? QuietUntil { get; init; } = new(8, 0);
 
     /// <summary>How many work at the same time; 1 to 9.</summary>

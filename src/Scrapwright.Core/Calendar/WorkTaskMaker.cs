@@ -19,6 +19,7 @@ internal sealed partial class WorkTaskMaker
     private readonly Dictionary<(string Before, string After), ScheduleLink> links = [];
     private readonly Dictionary<string, StationSetting> settings = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Source> sources = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Source> cut = new(StringComparer.Ordinal);
 
     internal WorkTaskMaker(PlanIndex index, WorkTaskRules rules)
     {
@@ -36,6 +37,9 @@ internal sealed partial class WorkTaskMaker
     {
         foreach (var step in Plan.Steps)
         {
+            // Milling comes before the first gift is put together.
+            if (step.AssemblyIndex >= 0 && cut.Count == 0)
+                foreach (var (piece, source) in sources) cut[piece] = source;
             var open = step.Works.Index().Where(w => !use.IsDone(step, w.Index)).ToArray();
             foreach (var group in open.GroupBy(w => (Station: StationOf(step, w.Item), Gifts: string.Join('\n', use.Gifts(step, w.Index)))))
                 Add(step, group.Key.Station, use.Gifts(step, group.First().Index), [.. group.Select(w => w.Item)]);
@@ -94,7 +98,7 @@ internal sealed partial class WorkTaskMaker
             LeastCelsius = isGlued ? Glue(step.Operation).LeastCelsius : null,
             Clamps = ClampsOf(step),
             WaitMinutes = machineWait,
-            SettleMinutes = Settle(works),
+            SettleMinutes = Settle(step, works),
             LayOut = LayOut(step, works),
         };
     }
@@ -104,7 +108,16 @@ internal sealed partial class WorkTaskMaker
         tasks.Add(task);
         foreach (var piece in works.SelectMany(w => w.In))
             if (sources.GetValueOrDefault(piece) is { } source) Link(source, task);
+        if (task.Operation == Operation.DryFit) LinkHeld(task);
         foreach (var piece in works.SelectMany(w => w.Out)) sources[piece.Id] = new(task.Id, wait.Hand, wait.Machine);
+    }
+
+    // A stand is fitted on what it holds: that has to be cut, sanded or not.
+    private void LinkHeld(WorkTask task)
+    {
+        var held = task.Gifts.Select(index.Product).OfType<Designs.Product>().SelectMany(p => p.Fits).Select(f => f.HeldGift).Where(g => g.Length > 0).ToHashSet(StringComparer.Ordinal);
+        foreach (var piece in Plan.Made.Where(m => held.Contains(m.Gift)).SelectMany(m => m.Parts))
+            if (cut.GetValueOrDefault(piece.Piece) is { } source) Link(source, task);
     }
 
     private void Link(Source source, WorkTask task)
@@ -139,8 +152,9 @@ internal sealed partial class WorkTaskMaker
         ? new(glueUp.RoughWidth, glueUp.ClampsNeeded, Glue(step.Operation).Clamp)
         : null;
 
-    // Minutes until the wood that comes from the pile has settled. Definition: 1440 minutes a day.
-    private int Settle(ImmutableArray<Work> works) => !mustSettle ? 0 : works.SelectMany(w => w.In)
+    // Minutes until the wood that comes from the pile has settled; a piece that is worked keeps its offcut's name, so only its first step counts. Definition: 1440 minutes a day.
+    private int Settle(Step step, ImmutableArray<Work> works) => !mustSettle ? 0 : works.SelectMany(w => w.In)
+        .Where(piece => Plan.Steps.First(s => s.Works.Any(w => w.In.Contains(piece))).Number == step.Number)
         .Select(index.Offcut).OfType<Pile.Offcut>()
         .Select(o => SpeciesTable.FindKey(o.Species) is { } species && o.Thickness.IsPositive ? (int)Math.Ceiling(Acclimatisation.DaysEstimate(species, o.Thickness).Days * 1440) : 0)
         .DefaultIfEmpty(0).Max();

@@ -20,7 +20,7 @@ public sealed record CalendarRequest
     /// <summary>From when on there is time.</summary>
     public required DateTimeOffset Start { get; init; }
 
-    /// <summary>How many days are looked at, the one of the start counted. [d], 1 to 3660</summary>
+    /// <summary>How many days are looked at, the one of the start counted. [d], 1 to 3660; a year and a day unless said otherwise, our own choice</summary>
     public int Days { get; init; } = 366;
 
     /// <summary>Since when the pile lies in the shop, for wood that has to settle first; null for the start.</summary>

@@ -50,7 +50,7 @@ internal sealed class TaskMinutes
     /// <summary>Whole minutes when all goes well: seven tenths, estimate. [min], at least 1</summary>
     internal static int Least(double minutes) => Math.Max(1, (int)Math.Floor(minutes * 0.7));
 
-    /// <summary>Whole minutes, rounded up; the sliver that floating sums leave is none. [min], at least 1</summary>
+    /// <summary>Whole minutes, rounded up; the sliver that floating sums leave is none (our own choice). [min], at least 1</summary>
     internal static int Likely(double minutes) => Math.Max(1, (int)Math.Ceiling(minutes - 1e-6));
 
     /// <summary>Whole minutes when it does not go well: eight fifths, estimate. [min]</summary>
@@ -75,7 +75,7 @@ internal sealed class TaskMinutes
         Operation.TreatEdges => 2 * work.Out.Sum(o => o.Length.Millimetres + o.Width.Millimetres) / UsualEdgeMm,
         Operation.Sand => grits.GetValueOrDefault(step.Gift, 1) * FacesCm2(work) / UsualSandedCm2,
         Operation.DryFit or Operation.Assemble => work.In.Length / UsualParts,
-        // Both faces as in sanding; three grits are one coat's worth of surface each.
+        // As for a surface sanded with three grits, whatever the finish: estimate.
         Operation.Finish => 3 * FacesCm2(work) / UsualSandedCm2,
         _ => 1,
     };

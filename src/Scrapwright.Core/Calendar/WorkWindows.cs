@@ -84,6 +84,7 @@ public sealed record WorkWindows
     public IEnumerable<int> MonthsUntil(int minute)
     {
         var end = Math.Max(1, Math.Min(minute, HorizonMinutes));
+        // Definition: twelve months a year.
         for (var (month, count) = (FirstOfMonth(), 0); count < 12 && MinuteOf(month) < end; month = month.AddMonths(1), count++) yield return month.Month;
     }
 

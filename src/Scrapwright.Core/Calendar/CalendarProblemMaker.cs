@@ -82,7 +82,7 @@ internal sealed class CalendarProblemMaker
     private ScheduleDelivery Delivery(GiftReady ready)
     {
         var gift = request.FindGift(ready.Gift);
-        int? due = gift?.Due is { } day ? Math.Max(0, windows.MinuteOf(day)) : null;
+        int? due = gift?.Due is { } day ? windows.MinuteOf(day) : null;
         // Priorities are 1 to 9 by definition; what the list does not know any more comes last.
         return new(ready.Gift, [.. ready.Last.SelectMany(done.Last)], due, Math.Clamp(gift?.Priority ?? 9, 1, 9));
     }

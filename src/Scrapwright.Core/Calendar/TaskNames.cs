@@ -8,6 +8,9 @@ namespace Scrapwright.Core.Calendar;
 /// <summary>Names of tasks and settings: made of what they are, so that they stay the same when the plan is made again.</summary>
 internal static class TaskNames
 {
+    // More labels than these make no title: our own choice.
+    private const int MostNamed = 2;
+
     /// <summary>Name of a task: <c>face-joint/oak-tray+elm-tray</c>, <c>glue-up/G1</c>, <c>sand@2/elm-tray</c>.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="step">One of its steps.</param>
@@ -39,6 +42,7 @@ internal static class TaskNames
         {
             [] => $"{ShopWords.Of(step.Operation)}: {Count(pieces)}",
             [var gift] => $"{ShopWords.Of(step.Operation)}: {gift}, {Count(pieces)}",
+            { Length: <= MostNamed } => $"{ShopWords.Of(step.Operation)}: {Count(pieces)} for {string.Join(" and ", gifts)}",
             _ => $"{ShopWords.Of(step.Operation)}: {Count(pieces)} for {gifts.Length} gifts",
         };
 

@@ -17,8 +17,11 @@ public sealed record Tonight
     /// <summary>What to do, in order: setting up stands before the tasks it is for.</summary>
     public required ImmutableArray<TonightLine> Lines { get; init; }
 
-    /// <summary>What to lay out besides the wood, each thing once, in the order in which it is needed.</summary>
+    /// <summary>What to lay out besides wood and clamps, each thing once, in the order in which it is needed.</summary>
     public required ImmutableArray<string> LayOut { get; init; }
+
+    /// <summary>Clamps to lay out: as many as hold at the same time at most, those still on from before among them, and the farthest that one of tonight's has to reach; null for none.</summary>
+    public required TaskClamps? Clamps { get; init; }
 
     /// <summary>Ids of the pieces that are worked, each once, in the order in which they are needed.</summary>
     public required ImmutableArray<string> Pieces { get; init; }
@@ -49,10 +52,20 @@ public sealed record Tonight
             End = evening.End,
             IsNow = evening.Start <= now,
             Lines = [.. settings.Concat(tasks.Select(t => new TonightLine(t.Start, t.End, t.Task.Title, t.Task.Id))).OrderBy(l => l.Start).ThenBy(l => l.Task.Length > 0)],
+            Clamps = ClampsOf(calendar, tasks),
             LayOut = [.. tasks.SelectMany(t => t.Task.LayOut).Distinct()],
             Pieces = [.. tasks.SelectMany(t => t.Task.Pieces).Distinct()],
             StillDrying = [.. calendar.Tasks.Where(t => t.End <= evening.Start && t.FreeAgain > evening.Start)],
             Overnight = [.. tasks.Where(t => t.FreeAgain > evening.End)],
         };
+    }
+
+    // It is most just when one more is put on.
+    private static TaskClamps? ClampsOf(WorkCalendar calendar, CalendarTask[] tasks)
+    {
+        CalendarTask[] gluings = [.. tasks.Where(t => t.Task.Clamps is not null)];
+        if (gluings.Length == 0) return null;
+        var most = gluings.Max(now => calendar.Tasks.Where(t => t.Task.Clamps is { } held && t.Start <= now.Start && t.End.AddMinutes(held.HeldMinutes) > now.Start).Sum(t => t.Task.Clamps!.Count));
+        return new(gluings.Max(t => t.Task.Clamps!.Reach), most, gluings.Max(t => t.Task.Clamps!.HeldMinutes));
     }
 }

@@ -39,7 +39,7 @@ public sealed record WorkTask
     /// <summary>How long when it does not. [min]; estimate</summary>
     public required int MostMinutes { get; init; }
 
-    /// <summary>Key of the setting its station has to be in.</summary>
+    /// <summary>Key of the setting its station has to be in; empty for none.</summary>
     public required string Setting { get; init; }
 
     /// <summary>Whether a machine runs, which not every hour allows.</summary>
@@ -60,7 +60,7 @@ public sealed record WorkTask
     /// <summary>How long the wood it begins with has to lie in the shop before. [min], from zero; estimate</summary>
     public int SettleMinutes { get; init; }
 
-    /// <summary>What to lay out for it besides the wood, each in a few words.</summary>
+    /// <summary>What to lay out for it besides wood and clamps, each in a few words.</summary>
     public ImmutableArray<string> LayOut { get; init; } = [];
 
     /// <summary>Key of the hours it may lie in: all of the shop's or those for machines, and how warm it has to be.</summary>

@@ -36,11 +36,12 @@ internal sealed partial class WorkTaskMaker
                 Minutes = TaskMinutes.Likely(each),
                 LeastMinutes = TaskMinutes.Least(each),
                 MostMinutes = TaskMinutes.Most(each),
-                Setting = setting,
-                LeastCelsius = finish.TemperatureCelsius.Least,
-                MostCelsius = finish.TemperatureCelsius.Most,
+                // Buffing needs neither finish nor warmth.
+                Setting = round.Coat == 0 ? "" : setting,
+                LeastCelsius = round.Coat == 0 ? null : finish.TemperatureCelsius.Least,
+                MostCelsius = round.Coat == 0 ? null : finish.TemperatureCelsius.Most,
                 WaitMinutes = round.WaitMinutes,
-                LayOut = LayOut(finish),
+                LayOut = round.Coat == 0 ? ["a clean dry cloth"] : LayOut(finish),
             };
             if (before is null) Add(task, works, (round.WaitMinutes, round.WaitMinutes));
             else
@@ -100,8 +101,7 @@ internal sealed partial class WorkTaskMaker
 
     private ImmutableArray<string> LayOut(Step step, ImmutableArray<Work> works) => step.Operation switch
     {
-        Operation.GlueUp when ClampsOf(step) is { } clamps => [$"{clamps.Count} clamps that reach {Shown(clamps.Reach)}", Glue(step.Operation).Name],
-        Operation.Assemble => [Glue(step.Operation).Name],
+        Operation.GlueUp or Operation.Assemble => [Glue(step.Operation).Name],
         Operation.Drill => [.. Bits(works).Select(d => $"drill bit {Shown(d)}")],
         Operation.Sand when index.Gift(step.Gift) is { } gift => [.. Grits(gift)],
         _ => [],

@@ -82,7 +82,8 @@ public sealed class WorkCalendarTests
         var glue = tonight.Lines.Index().Single(l => l.Item.Task == "glue-up/G1").Index;
         Assert.Equal(("Clamps: glue up", ""), (tonight.Lines[glue - 1].Title, tonight.Lines[glue - 1].Task));
         Assert.Equal(tonight.Lines[glue].Start, tonight.Lines[glue - 1].End);
-        Assert.Contains("3 clamps that reach 5 1/4 in", tonight.LayOut);
+        Assert.Equal(new TaskClamps(Length.FromInches(21, 4), 3, 60), tonight.Clamps);
+        Assert.Contains("white or yellow glue (PVA)", tonight.LayOut);
         Assert.Equal(["glue-up/G1"], tonight.Overnight.Select(t => t.Task.Id));
         Assert.Superset(new HashSet<string> { "W1", "W2", "M1", "M2" }, tonight.Pieces.ToHashSet());
 
@@ -93,6 +94,24 @@ public sealed class WorkCalendarTests
         Assert.Equal(["glue-up/G1"], Tonight.Of(cold, gluing.End)!.StillDrying.Select(t => t.Task.Id));
         Assert.True(Tonight.Of(Made, gluing.Start.AddMinutes(5))!.IsNow);
         Assert.Null(Tonight.Of(Made, Made.Evenings[^1].End));
+    }
+
+    [Fact]
+    public void Clamps_are_laid_out_for_as_many_as_hold_at_the_same_time()
+    {
+        var first = Made.Tasks.Single(t => t.Task.GlueUp == "G1");
+        // Half an hour after the first, whose three hold for an hour, and again when they are off.
+        var calendar = Made with { Tasks = [first, After(first, 30, 4, 6), After(first, 90, 2, 5)], Evenings = [new(first.Start, first.Start.AddHours(3), ["glue-up/G1", "30", "90"])] };
+
+        Assert.Equal(new TaskClamps(Length.FromInches(6), 7, 60), Tonight.Of(calendar, first.Start)!.Clamps);
+        Assert.Null(Tonight.Of(Made, first.Start.AddHours(12))!.Clamps);
+
+        static CalendarTask After(CalendarTask first, int minutes, int clamps, int inches) => first with
+        {
+            Task = first.Task with { Id = $"{minutes}", Clamps = new(Length.FromInches(inches), clamps, 60) },
+            Start = first.Start.AddMinutes(minutes),
+            End = first.End.AddMinutes(minutes),
+        };
     }
 
     [Fact]

@@ -22,7 +22,7 @@ public sealed class ExampleWorkTests(ExampleWorkTests.Example example) : IClassF
         var settings = Work.Settings.ToDictionary(s => s.Key);
 
         Assert.NotEmpty(Work.Tasks);
-        Assert.All(Work.Tasks, t => Assert.Equal((t.Station, t.Operation), (settings[t.Setting].Station, settings[t.Setting].Operation)));
+        Assert.All(Work.Tasks.Where(t => !t.Id.EndsWith("/after", StringComparison.Ordinal)), t => Assert.Equal((t.Station, t.Operation), (settings[t.Setting].Station, settings[t.Setting].Operation)));
         Assert.All(Work.Tasks, t => Assert.InRange(t.Minutes, 1, 90));
         Assert.Equal(Work.Tasks.Length, Work.Tasks.Select(t => t.Id).Distinct().Count());
         Assert.All(Work.Tasks, t => Assert.NotEmpty(t.Gifts));

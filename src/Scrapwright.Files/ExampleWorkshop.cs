@@ -16,6 +16,16 @@ public static class ExampleWorkshop
     /// <summary>The pile, the gifts and the shop.</summary>
     public static PlanRequest Request => Loaded.Value;
 
+    /// <summary>When it is worked in: three evenings and Saturdays by the clock of the machine it runs on, away for a week in May, an evening more before the open day. Invented.</summary>
+    public static WorkHours Hours { get; } = new()
+    {
+        Exceptions =
+        [
+            new(new(2027, 5, 22), new(2027, 5, 30), [], "away"),
+            new(new(2027, 6, 18), new(2027, 6, 18), [new(new(17, 0), new(21, 0))], "the evening before the open day"),
+        ],
+    };
+
     private static PlanRequest Load()
     {
         var shop = new Shop { Climate = "shed-temperate" };

@@ -19,7 +19,7 @@ public static class FileMessages
     public const string SomeRows = "a first line with the names of the columns";
 
     /// <summary>Expected: a folder.</summary>
-    public const string AFolder = "a workshop folder with pile.csv and gifts.csv, and if wanted shop.json, choices.json and designs/*.json";
+    public const string AFolder = "a workshop folder with pile.csv and gifts.csv, and if wanted shop.json, hours.json, choices.json and designs/*.json";
 
     /// <summary>Expected: a file that must be there.</summary>
     public const string TheFile = "this file";
@@ -89,6 +89,12 @@ public static class FileMessages
     {
         var nearest = TableReader.Nearest(found, known);
         return nearest.Length > 0 ? $"{what}; maybe {nearest}" : $"{what}: {string.Join(", ", known)}";
+    }
+
+    internal static string ATimeZone(string found)
+    {
+        var nearest = TableReader.Nearest(found, [.. TimeZoneInfo.GetSystemTimeZones().Select(zone => zone.Id)]);
+        return $"a time zone of the IANA database such as Europe/Dublin, or nothing for that of this machine{Maybe(nearest.Length == 0 ? [] : [nearest])}";
     }
 
     internal static string AGrit(string found)

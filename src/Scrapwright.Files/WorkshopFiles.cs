@@ -13,7 +13,7 @@ public static class WorkshopFiles
 {
     /// <summary>Reads a workshop: all of it, or every problem of every file.</summary>
     /// <param name="workshop">Name of the workshop.</param>
-    /// <param name="files">The files there are; others than pile.csv, gifts.csv, shop.json, choices.json and designs/*.json are left alone.</param>
+    /// <param name="files">The files there are; others than pile.csv, gifts.csv, shop.json, hours.json, choices.json and designs/*.json are left alone. Hours are read to see whether they can be; <see cref="ReadHours"/> gives them.</param>
     public static FileOutcome<PlanRequest> Read(string workshop, IReadOnlyDictionary<string, byte[]> files)
     {
         ArgumentNullException.ThrowIfNull(files);
@@ -29,6 +29,8 @@ public static class WorkshopFiles
         var gifts = files.TryGetValue(GiftsFile.Name, out var giftBytes) ? gathered.TakeMany(GiftsFile.Parse(giftBytes, shop)) : gathered.Missing<Gift>(GiftsFile.Name);
         var request = new PlanRequest { Workshop = workshop, Shop = shop, Pile = pile, Gifts = gifts, Designs = ReadDesigns(files, gathered) };
 
+        if (files.TryGetValue(HoursFile.Name, out var hourBytes)) gathered.Take(HoursFile.Parse(hourBytes));
+
         // Choices name offcuts and gifts: while those cannot be read, there is nothing to check them against.
         if (gathered.Problems.Count == 0 && files.TryGetValue(ChoicesFile.Name, out var choiceBytes) && gathered.Take(ChoicesFile.Parse(choiceBytes, request)) is { } choices)
         {
@@ -38,15 +40,26 @@ public static class WorkshopFiles
         return gathered.Outcome(request);
     }
 
+    /// <summary>Reads when the shop is worked in, which changes no plan.</summary>
+    /// <param name="files">The files there are.</param>
+    /// <returns>The hours of <c>hours.json</c>; the usual ones when there is no such file.</returns>
+    public static FileOutcome<WorkHours> ReadHours(IReadOnlyDictionary<string, byte[]> files)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        return files.TryGetValue(HoursFile.Name, out var bytes) ? HoursFile.Parse(bytes) : new FileOutcome<WorkHours>.Read(new(), []);
+    }
+
     /// <summary>The text of every file of a workshop, by name.</summary>
     /// <param name="request">What to write.</param>
-    public static ImmutableSortedDictionary<string, string> Write(PlanRequest request)
+    /// <param name="hours">When the shop is worked in; null for no such file.</param>
+    public static ImmutableSortedDictionary<string, string> Write(PlanRequest request, WorkHours? hours = null)
     {
         ArgumentNullException.ThrowIfNull(request);
         var files = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         files[PileFile.Name] = PileFile.Write(request.Pile, request.Shop.Unit);
         files[GiftsFile.Name] = GiftsFile.Write(request.Gifts);
         files[ShopFile.Name] = ShopFile.Write(request.Shop);
+        if (hours is not null) files[HoursFile.Name] = HoursFile.Write(hours);
         var choices = ChoiceFaults.Sound(request);
         if (!choices.AreNone) files[ChoicesFile.Name] = ChoicesFile.Write(choices);
         foreach (var design in request.Designs) files[DesignFile.NameOf(design)] = DesignFile.Write(design);

@@ -1,23 +1,51 @@
 using System.Text;
 using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Files;
 
 /// <summary>A workshop as a folder on disk.</summary>
 public static class WorkshopFolder
 {
+    private static readonly string[] Names = [PileFile.Name, GiftsFile.Name, ShopFile.Name, HoursFile.Name, ChoicesFile.Name];
+
     /// <summary>Reads the workshop in a folder: all of it, or every problem of every file. Never throws on what it finds there.</summary>
     /// <param name="path">The folder; its name becomes the workshop's.</param>
-    public static FileOutcome<PlanRequest> Read(string path)
+    public static FileOutcome<PlanRequest> Read(string path) =>
+        Read(path, files => WorkshopFiles.Read(Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path))), files));
+
+    /// <summary>Reads when the shop of a folder is worked in; the usual hours when it has no <c>hours.json</c>. Never throws on what it finds there.</summary>
+    /// <param name="path">The folder.</param>
+    public static FileOutcome<WorkHours> ReadHours(string path) => Read(path, WorkshopFiles.ReadHours);
+
+    /// <summary>Writes a workshop into a folder, which is made if need be. Each file is replaced whole, never left half written; other files stay.</summary>
+    /// <param name="path">The folder.</param>
+    /// <param name="request">What to write.</param>
+    /// <param name="hours">When the shop is worked in; null to leave the folder's hours as they are.</param>
+    /// <exception cref="IOException">The folder cannot be written to.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder may not be written to.</exception>
+    public static void Write(string path, PlanRequest request, WorkHours? hours = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
-        if (!Directory.Exists(path)) return Refused(path, File.Exists(path) ? "a file" : "no such folder", FileMessages.AFolder);
+        Directory.CreateDirectory(path);
+        foreach (var (name, text) in WorkshopFiles.Write(request, hours))
+        {
+            var target = Path.Combine(path, name);
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.WriteAllText(target + ".new", text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+            File.Move(target + ".new", target, overwrite: true);
+        }
+    }
+
+    private static FileOutcome<T> Read<T>(string path, Func<Dictionary<string, byte[]>, FileOutcome<T>> understand)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        if (!Directory.Exists(path)) return Refused<T>(path, File.Exists(path) ? "a file" : "no such folder", FileMessages.AFolder);
         var files = new Dictionary<string, byte[]>(StringComparer.Ordinal);
         var designs = Path.Combine(path, DesignFile.Folder);
-        string[] names = [PileFile.Name, GiftsFile.Name, ShopFile.Name, ChoicesFile.Name];
         try
         {
-            foreach (var name in names.Where(name => File.Exists(Path.Combine(path, name)))) files[name] = ReadStart(Path.Combine(path, name));
+            foreach (var name in Names.Where(name => File.Exists(Path.Combine(path, name)))) files[name] = ReadStart(Path.Combine(path, name));
             if (Directory.Exists(designs))
             {
                 foreach (var file in Directory.EnumerateFiles(designs, "*.json")) files[$"{DesignFile.Folder}/{Path.GetFileName(file)}"] = ReadStart(file);
@@ -25,28 +53,10 @@ public static class WorkshopFolder
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
-            return Refused(path, error.Message, "files that can be read");
+            return Refused<T>(path, error.Message, "files that can be read");
         }
 
-        return WorkshopFiles.Read(Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path))), files);
-    }
-
-    /// <summary>Writes a workshop into a folder, which is made if need be. Each file is replaced whole, never left half written; other files stay.</summary>
-    /// <param name="path">The folder.</param>
-    /// <param name="request">What to write.</param>
-    /// <exception cref="IOException">The folder cannot be written to.</exception>
-    /// <exception cref="UnauthorizedAccessException">The folder may not be written to.</exception>
-    public static void Write(string path, PlanRequest request)
-    {
-        ArgumentException.ThrowIfNullOrEmpty(path);
-        Directory.CreateDirectory(path);
-        foreach (var (name, text) in WorkshopFiles.Write(request))
-        {
-            var target = Path.Combine(path, name);
-            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-            File.WriteAllText(target + ".new", text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
-            File.Move(target + ".new", target, overwrite: true);
-        }
+        return understand(files);
     }
 
     // One byte more than is read at most tells that the file is too large without reading all of it.
@@ -58,5 +68,5 @@ public static class WorkshopFolder
         return count == bytes.Length ? bytes : bytes[..count];
     }
 
-    private static FileOutcome<PlanRequest>.Refused Refused(string path, string found, string expected) => new([new(path, 0, 0, found, expected)], 0);
+    private static FileOutcome<T>.Refused Refused<T>(string path, string found, string expected) => new([new(path, 0, 0, found, expected)], 0);
 }

@@ -21,6 +21,9 @@ public sealed record WorkshopContents
     /// <summary>The shop.</summary>
     public Shop? Shop { get; init; }
 
+    /// <summary>When the shop is worked in.</summary>
+    public WorkHours? Hours { get; init; }
+
     /// <summary>What the maker has decided.</summary>
     public MakerChoices? Choices { get; init; }
 

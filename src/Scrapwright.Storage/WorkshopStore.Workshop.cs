@@ -37,6 +37,14 @@ public sealed partial class WorkshopStore
     public Task PutShopAsync(Shop shop, CancellationToken cancellationToken = default) =>
         ReplaceAsync(new WorkshopContents { Shop = shop }, cancellationToken: cancellationToken);
 
+    /// <summary>When the shop is worked in; the usual hours when none were kept.</summary>
+    public Task<WorkHours> GetHoursAsync(CancellationToken cancellationToken = default) =>
+        ReadAsync(async context => HoursOf(await context.Shop.SingleOrDefaultAsync(cancellationToken)), cancellationToken);
+
+    /// <summary>Keeps when the shop is worked in. No plan changes by it.</summary>
+    public Task PutHoursAsync(WorkHours hours, CancellationToken cancellationToken = default) =>
+        ReplaceAsync(new WorkshopContents { Hours = hours }, cancellationToken: cancellationToken);
+
     /// <summary>What the maker has decided.</summary>
     public Task<MakerChoices> GetChoicesAsync(CancellationToken cancellationToken = default) =>
         ReadAsync(async context => ChoicesOf(await context.Shop.SingleOrDefaultAsync(cancellationToken)), cancellationToken);
@@ -103,13 +111,13 @@ public sealed partial class WorkshopStore
                     context.AddRange(designs.Select(RowOf));
                 }
 
-                if (contents.Shop is not null || contents.Name is not null || contents.Choices is not null) await ChangeShopAsync(context, contents, cancellationToken);
+                if (contents.Shop is not null || contents.Name is not null || contents.Choices is not null || contents.Hours is not null) await ChangeShopAsync(context, contents, cancellationToken);
                 await context.SaveChangesAsync(cancellationToken);
                 return (new ReplaceOutcome.Replaced(), true);
             },
             cancellationToken);
 
-    /// <summary>Empties the workshop for good: pile, gifts, shop, designs, plans and runs.</summary>
+    /// <summary>Empties the workshop for good: pile, gifts, shop, hours, designs, plans and runs.</summary>
     public Task ClearAsync(CancellationToken cancellationToken = default) =>
         WriteAsync(
             async context =>
@@ -130,11 +138,15 @@ public sealed partial class WorkshopStore
         if (row is null) context.Add(row = new ShopRow());
         if (contents.Name is { } name) row.Name = name;
         if (contents.Choices is { } choices) row.Choices = choices.AreNone ? null : JsonSerializer.Serialize(choices, PlanJson.Options);
+        if (contents.Hours is { } hours) row.Hours = JsonSerializer.Serialize(hours, PlanJson.Options);
         if (contents.Shop is { } shop) row.Json = JsonSerializer.Serialize(shop, PlanJson.Options);
     }
 
     private static Shop ShopOf(ShopRow? row) =>
         row?.Json is { } json ? JsonSerializer.Deserialize<Shop>(json, PlanJson.Options)! : new();
+
+    private static WorkHours HoursOf(ShopRow? row) =>
+        row?.Hours is { } json ? JsonSerializer.Deserialize<WorkHours>(json, PlanJson.Options)! : new();
 
     private static MakerChoices ChoicesOf(ShopRow? row) =>
         row?.Choices is { } json ? JsonSerializer.Deserialize<MakerChoices>(json, PlanJson.Options)! : new();

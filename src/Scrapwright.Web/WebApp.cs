@@ -80,6 +80,7 @@ public static class WebApp
         app.MapOffcuts();
         app.MapGifts();
         app.MapShop();
+        app.MapHours();
         app.MapDesigns();
         app.MapWorkshop();
         app.MapExample();

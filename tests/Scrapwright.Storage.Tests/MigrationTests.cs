@@ -62,6 +62,21 @@ public sealed class MigrationTests : IDisposable
     }
 
     [Fact]
+    public async Task A_workshop_from_before_there_were_hours_has_the_usual_ones_and_keeps_new_ones()
+    {
+        await MakeAsOfAsync("MakerChoices");
+        workshop.Scalar("INSERT INTO shop (Id, Name, Json, Choices) VALUES (1, 'Garden shed', NULL, '{\"saved\":[\"W1\"]}')");
+        var store = await workshop.OpenAsync();
+
+        Assert.Equal(new WorkHours().Week.Length, (await store.GetHoursAsync()).Week.Length);
+        await store.PutHoursAsync(new WorkHours { Makers = 4 });
+
+        store = await workshop.OpenAsync();
+        Assert.Equal(4, (await store.GetHoursAsync()).Makers);
+        Assert.Equal(["W1"], (await store.GetChoicesAsync()).Saved);
+    }
+
+    [Fact]
     public async Task The_last_migration_can_be_taken_back()
     {
         await workshop.OpenAsync();

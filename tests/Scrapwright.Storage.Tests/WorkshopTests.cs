@@ -63,6 +63,31 @@ public sealed class WorkshopTests : IDisposable
     }
 
     [Fact]
+    public async Task Hours_come_back_as_they_were_and_change_nothing_else()
+    {
+        var store = await workshop.OpenAsync();
+        await store.PutShopAsync(new Shop { Denominator = 64 });
+        var before = PlanJson.Fingerprint(await store.GetRequestAsync());
+        Assert.Equal(new WorkHours().QuietFrom, (await store.GetHoursAsync()).QuietFrom);
+
+        await store.PutHoursAsync(new WorkHours
+        {
+            TimeZone = "Europe/Dublin",
+            Week = [new(DayOfWeek.Sunday, [new(new(9, 15), TimeOnly.MinValue)])],
+            Exceptions = [new(new(2027, 5, 1), new(2027, 5, 2), [], "away")],
+            QuietFrom = null,
+            Makers = 2,
+        });
+
+        var kept = await (await workshop.OpenAsync()).GetHoursAsync();
+        Assert.Equal(("Europe/Dublin", null, 2, "away"), (kept.TimeZone, kept.QuietFrom, kept.Makers, kept.Exceptions.Single().Note));
+        Assert.Equal(new HourRange(new(9, 15), TimeOnly.MinValue), kept.Week.Single().Hours.Single());
+        Assert.Equal(before, PlanJson.Fingerprint(await store.GetRequestAsync()));
+        await store.ClearAsync();
+        Assert.Equal("", (await store.GetHoursAsync()).TimeZone);
+    }
+
+    [Fact]
     public async Task A_replacement_with_a_doubled_label_changes_nothing()
     {
         var store = await workshop.OpenAsync();

@@ -35,6 +35,9 @@ public static class ApiRoutes
     /// <summary>GET: the <see cref="Core.Shops.Shop"/>. PUT one: 200 with the shop as kept.</summary>
     public const string Shop = "/api/shop";
 
+    /// <summary>GET: the <see cref="Core.Shops.WorkHours"/>. PUT them: 200 with the hours as kept.</summary>
+    public const string Hours = "/api/hours";
+
     /// <summary>GET: every <see cref="Core.Designs.Design"/> a gift can name, built-in ones first.</summary>
     public const string Designs = "/api/designs";
 
@@ -42,7 +45,7 @@ public static class ApiRoutes
     /// <param name="key">Key of the design.</param>
     public static string Design(string key) => $"{Designs}/{Uri.EscapeDataString(key)}";
 
-    /// <summary>GET: the <see cref="WorkshopSummary"/>. DELETE: 204; pile, gifts, shop, designs and plan are gone for good.</summary>
+    /// <summary>GET: the <see cref="WorkshopSummary"/>. DELETE: 204; pile, gifts, shop, hours, designs and plan are gone for good.</summary>
     public const string Workshop = "/api/workshop";
 
     /// <summary>PUT a <see cref="WorkshopName"/>: 200 with the <see cref="WorkshopSummary"/>.</summary>
@@ -52,7 +55,7 @@ public static class ApiRoutes
     public const string Example = "/api/example";
 
     /// <summary>
-    /// POST files as multipart/form-data, field <c>files</c>: <c>pile.csv</c>, <c>gifts.csv</c>, <c>shop.json</c>, <c>choices.json</c>, <c>designs/*.json</c>, or a zip of them.
+    /// POST files as multipart/form-data, field <c>files</c>: <c>pile.csv</c>, <c>gifts.csv</c>, <c>shop.json</c>, <c>hours.json</c>, <c>choices.json</c>, <c>designs/*.json</c>, or a zip of them.
     /// 200 with an <see cref="ImportResult"/>. Each file replaces what the workshop has of its kind; all or nothing.
     /// </summary>
     public const string Import = "/api/import";

@@ -9,6 +9,9 @@ namespace Scrapwright.Client.Api;
 /// <param name="Designs">Designs read from files; null when the files had none and the old ones stay.</param>
 public sealed record ImportResult(int? Offcuts, int? Gifts, bool Shop, int? Designs)
 {
+    /// <summary>Whether the hours were replaced.</summary>
+    public bool Hours { get; init; }
+
     /// <summary>Questions about values that were read but are unlikely, each with its place.</summary>
     public ImmutableArray<string> Doubts { get; init; } = [];
 }

@@ -28,6 +28,14 @@ internal static class ShopDefaults
         new("paper-birch", Length.FromInches(3, 8), Length.FromInches(36), 1),
     ];
 
+    internal static readonly ImmutableArray<DayHours> Week =
+    [
+        new(DayOfWeek.Tuesday, [new(new(18, 30), new(21, 30))]),
+        new(DayOfWeek.Wednesday, [new(new(18, 30), new(21, 30))]),
+        new(DayOfWeek.Thursday, [new(new(18, 30), new(21, 30))]),
+        new(DayOfWeek.Saturday, [new(new(9, 0), new(12, 0)), new(new(13, 0), new(17, 0))]),
+    ];
+
     internal static readonly ImmutableArray<WorkTime> Times =
     [
         new(Operation.FaceGlue, 10, 10, 60),

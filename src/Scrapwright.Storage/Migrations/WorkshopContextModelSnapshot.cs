@@ -211,6 +211,9 @@ namespace Scrapwright.Storage.Migrations
                     b.Property<string>("Choices")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Hours")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Json")
                         .HasColumnType("TEXT");
 

@@ -1,6 +1,6 @@
 namespace Scrapwright.Storage.Tables;
 
-/// <summary>The only row of the table of the shop: the workshop's name, the shop and the maker's choices as documents. No row means no name and a default shop.</summary>
+/// <summary>The only row of the table of the shop: the workshop's name, the shop, its hours and the maker's choices as documents. No row means no name and a default shop.</summary>
 internal sealed class ShopRow
 {
     public const long OnlyId = 1;
@@ -13,4 +13,7 @@ internal sealed class ShopRow
 
     /// <summary>What the maker has decided, as a document; null for nothing.</summary>
     public string? Choices { get; set; }
+
+    /// <summary>When the shop is worked in, as a document; null for the usual hours.</summary>
+    public string? Hours { get; set; }
 }

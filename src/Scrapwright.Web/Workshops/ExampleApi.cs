@@ -25,6 +25,7 @@ internal static class ExampleApi
             Pile = [.. example.Pile.Select(o => new NewOffcut(o, LengthUnit.Inch))],
             Gifts = example.Gifts,
             Shop = example.Shop,
+            Hours = ExampleWorkshop.Hours,
             Designs = example.Designs,
             Choices = example.Choices,
         };

@@ -15,7 +15,7 @@ internal static class FilesApi
     internal static void MapFiles(this IEndpointRouteBuilder app)
     {
         app.MapGet(ApiRoutes.Export, async (WorkshopStore store, CancellationToken cancellationToken) =>
-            TypedResults.File(Zip(WorkshopFiles.Write(await store.GetRequestAsync(cancellationToken))), "application/zip", "workshop.zip"));
+            TypedResults.File(Zip(WorkshopFiles.Write(await store.GetRequestAsync(cancellationToken), await store.GetHoursAsync(cancellationToken))), "application/zip", "workshop.zip"));
 
         app.MapPost(ApiRoutes.Import, ImportAsync);
     }

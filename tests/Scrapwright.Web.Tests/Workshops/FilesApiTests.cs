@@ -33,7 +33,9 @@ public sealed class FilesApiTests
         var zip = await from.Http.GetByteArrayAsync(ApiRoutes.Export);
         var result = await RunningApp.ReadAsync<ImportResult>(await ImportAsync(to, ("workshop.zip", zip)));
 
-        Assert.Equal((ExampleWorkshop.Request.Pile.Length, ExampleWorkshop.Request.Gifts.Length, true), (result.Offcuts, result.Gifts, result.Shop));
+        Assert.Equal((ExampleWorkshop.Request.Pile.Length, ExampleWorkshop.Request.Gifts.Length, true, true), (result.Offcuts, result.Gifts, result.Shop, result.Hours));
+        Assert.Equal(await to.Http.GetStringAsync(ApiRoutes.Hours), await from.Http.GetStringAsync(ApiRoutes.Hours));
+        Assert.Equal(ExampleWorkshop.Hours.Exceptions.Length, (await to.GetAsync<Core.Shops.WorkHours>(ApiRoutes.Hours)).Exceptions.Length);
         Assert.Equal(await PileAsync(from), await PileAsync(to));
         Assert.Equal(await to.Http.GetStringAsync(ApiRoutes.Shop), await from.Http.GetStringAsync(ApiRoutes.Shop));
     }
@@ -62,6 +64,7 @@ public sealed class FilesApiTests
 
         Assert.Equal(new ImportResult(1, null, false, null), (await RunningApp.ReadAsync<ImportResult>(response)) with { Doubts = new ImportResult(1, null, false, null).Doubts });
         Assert.Single(await app.GetAsync<ImmutableArray<OffcutRow>>(ApiRoutes.Offcuts));
+        Assert.NotEmpty((await app.GetAsync<Core.Shops.WorkHours>(ApiRoutes.Hours)).Exceptions);
         Assert.Equal(ExampleWorkshop.Request.Gifts.Length, (await app.GetAsync<ImmutableArray<GiftRow>>(ApiRoutes.Gifts)).Length);
     }
 

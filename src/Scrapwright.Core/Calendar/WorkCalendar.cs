@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
+
+namespace Scrapwright.Core.Calendar;
+
+/// <summary>
+/// The work of a plan on its evenings. Holds the problem and the schedule it was made from, so that it can be audited alone; the plan is known by its fingerprint.
+/// </summary>
+public sealed record WorkCalendar
+{
+    /// <summary>Version of this form; 1.</summary>
+    public int Version { get; init; } = 1;
+
+    /// <summary>Fingerprint of the plan whose work it is.</summary>
+    public required string Fingerprint { get; init; }
+
+    /// <summary>The moment from which minutes are counted, by the shop's clock.</summary>
+    public required DateTimeOffset Start { get; init; }
+
+    /// <summary>Name of the time zone of the shop's clock.</summary>
+    public required string TimeZone { get; init; }
+
+    /// <summary>The hours it was made for.</summary>
+    public required WorkHours Hours { get; init; }
+
+    /// <summary>What was to be fitted into time.</summary>
+    public required ScheduleProblem Problem { get; init; }
+
+    /// <summary>The answer, with its levels and bounds.</summary>
+    public required Schedule Schedule { get; init; }
+
+    /// <summary>Every task that is not done, in order of time.</summary>
+    public required ImmutableArray<CalendarTask> Tasks { get; init; }
+
+    /// <summary>Every setting, in order of time.</summary>
+    public required ImmutableArray<CalendarSetting> Settings { get; init; }
+
+    /// <summary>Every gift that is made, in the plan's order.</summary>
+    public required ImmutableArray<CalendarGift> Gifts { get; init; }
+
+    /// <summary>The windows in which something is done, in order.</summary>
+    public required ImmutableArray<CalendarEvening> Evenings { get; init; }
+
+    /// <summary>What of a shopping list is needed by when: rods when the first of a gift's are cut, bits when the first of its holes are drilled.</summary>
+    /// <param name="shopping">The plan's list.</param>
+    public ImmutableArray<BuyBy> BuyBy(ImmutableArray<ShoppingItem> shopping) =>
+    [
+        .. shopping.Select(item =>
+        {
+            var gifts = item.Why.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+            // Of what is bought only rods have a length.
+            var operation = item.Length.IsPositive ? Operation.CutRods : Operation.Drill;
+            return new BuyBy(item, Tasks.FirstOrDefault(t => t.Task.Operation == operation && t.Task.Gifts.Any(gifts.Contains))?.Start);
+        }),
+    ];
+
+    /// <summary>The calendar of a schedule.</summary>
+    /// <param name="problem">What was to be fitted.</param>
+    /// <param name="schedule">A schedule of it.</param>
+    /// <exception cref="ArgumentException">The schedule lacks a task of the problem, or has one that is none.</exception>
+    public static WorkCalendar Of(CalendarProblem problem, Schedule schedule)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ArgumentNullException.ThrowIfNull(schedule);
+        return new WorkCalendarMaker(problem, schedule).Make();
+    }
+}

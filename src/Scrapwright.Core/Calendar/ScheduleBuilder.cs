@@ -38,7 +38,7 @@ public static class ScheduleBuilder
             }
 
             var placing = new ListPlacing(facts, ranges);
-            return placing.Run(keys) ? Scheduled(facts, ranges, Placement.Of(facts, placing.Bench)) : NoPlace(facts, placing);
+            return placing.Run(keys) ? Scheduled(facts, ranges, PlacedTasks.Of(facts, placing.Bench)) : NoPlace(facts, placing);
         });
     }
 
@@ -64,13 +64,13 @@ public static class ScheduleBuilder
     }
 
     /// <summary>The best of the orders, or null when none has a place for every task.</summary>
-    internal static Placement? Best(ScheduleFacts facts, StartRanges ranges, ListPlacing placing)
+    internal static PlacedTasks? Best(ScheduleFacts facts, StartRanges ranges, ListPlacing placing)
     {
-        Placement? best = null;
+        PlacedTasks? best = null;
         foreach (var keys in PriorityRules.All(facts, ranges))
         {
             if (!placing.Run(keys)) continue;
-            var placement = Placement.Of(facts, placing.Bench);
+            var placement = PlacedTasks.Of(facts, placing.Bench);
             if (best is null || LevelValues.Compare(placement.Values, best.Values) < 0) best = placement;
         }
 
@@ -86,7 +86,7 @@ public static class ScheduleBuilder
         return ranges.Stuck == ScheduleFacts.None ? build(facts, ranges) : new ScheduleOutcome.Impossible(Obstacles.Find(facts, ranges));
     }
 
-    private static ScheduleOutcome.Scheduled Scheduled(ScheduleFacts facts, StartRanges ranges, Placement placement) => new(placement.ToSchedule(facts, LevelBounds.Of(facts, ranges)));
+    private static ScheduleOutcome.Scheduled Scheduled(ScheduleFacts facts, StartRanges ranges, PlacedTasks placement) => new(placement.ToSchedule(facts, LevelBounds.Of(facts, ranges)));
 
     private static ScheduleOutcome.Impossible NoPlace(ScheduleFacts facts, ListPlacing placing)
     {

@@ -33,7 +33,7 @@ internal sealed class Moving
     internal ListPlacing Placing { get; }
 
     /// <summary>All tasks in their new places, or null when there are none.</summary>
-    internal Placement? Run()
+    internal PlacedTasks? Run()
     {
         for (var task = 0; task < facts.Count; task++) Placing.Floor[task] = task == moved ? 0 : Math.Max(0, old[task]);
         while (true)
@@ -43,7 +43,7 @@ internal sealed class Moving
             Keep();
             if (PushBroken()) continue;
             var kept = Placing.Bench.Placed;
-            if (Placing.PlaceRest(keys)) return Placement.Of(facts, Placing.Bench);
+            if (Placing.PlaceRest(keys)) return PlacedTasks.Of(facts, Placing.Bench);
 
             // A task before one that stays has no place: what follows it has to go too.
             if (Placing.Stuck == ScheduleFacts.None || kept == facts.Count || !PushFollowers(Placing.Stuck)) return null;

@@ -3,10 +3,10 @@ using System.Collections.Immutable;
 namespace Scrapwright.Core.Calendar.Building;
 
 /// <summary>All tasks of a problem in their places, and what that is worth.</summary>
-internal sealed record Placement(int[] Start, (int SetUp, int Start, int End)[] SetUps, long[] Values)
+internal sealed record PlacedTasks(int[] Start, (int SetUp, int Start, int End)[] SetUps, long[] Values)
 {
     /// <summary>What stands in a shop now.</summary>
-    internal static Placement Of(ScheduleFacts facts, Bench bench) =>
+    internal static PlacedTasks Of(ScheduleFacts facts, Bench bench) =>
         new([.. bench.Start], [.. bench.SetUps], LevelValues.Of(facts, bench.Start, LevelValues.SetUpMinutes(facts, bench)));
 
     /// <summary>With names in place of numbers.</summary>

@@ -1,0 +1,93 @@
+using System.Diagnostics;
+using Scrapwright.Core.Calendar;
+using Scrapwright.Core.Calendar.Building;
+
+namespace Scrapwright.Planning.Calendar;
+
+/// <summary>Changes the order in which tasks are placed, a little at a time, and keeps what is no worse.</summary>
+internal sealed class OrderSearch
+{
+    private readonly ScheduleFacts facts;
+    private readonly ListPlacing placing;
+    private readonly Backwards? backwards;
+    private readonly Random random;
+
+    /// <summary>A search that has not begun.</summary>
+    internal OrderSearch(ScheduleFacts facts, StartRanges ranges, int seed)
+    {
+        this.facts = facts;
+        placing = new ListPlacing(facts, ranges);
+        random = new Random(seed);
+        backwards = Backwards.For(facts);
+    }
+
+    /// <summary>The best found; the first one when nothing is better.</summary>
+    /// <param name="first">Where to begin.</param>
+    /// <param name="seconds">Longest time.</param>
+    /// <param name="passes">Most orders tried.</param>
+    /// <param name="bounds">It ends when these are reached.</param>
+    /// <param name="cancellationToken">Ends it.</param>
+    internal PlacedTasks Run(PlacedTasks first, double seconds, int passes, long[] bounds, CancellationToken cancellationToken)
+    {
+        var clock = Stopwatch.StartNew();
+        var (best, current) = (first, first);
+        var since = 0;
+        for (var pass = 0; pass < passes && clock.Elapsed.TotalSeconds < seconds && !cancellationToken.IsCancellationRequested; pass++)
+        {
+            if (best.Values.AsSpan().SequenceEqual(bounds)) break;
+            if (!placing.Run(Changed(current))) continue;
+            var next = PlacedTasks.Of(facts, placing.Bench);
+            if (backwards is not null) next = backwards.Improve(next, placing);
+            if (Compare(next, current) <= 0) current = next;
+            if (LevelValues.Compare(current.Values, best.Values) < 0)
+            {
+                best = current;
+                since = 0;
+            }
+            else if (++since > 400)
+            {
+                current = best;
+                since = 0;
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>Of equal values the one whose tasks are over earlier counts more: it has room for what comes.</summary>
+    private static int Compare(PlacedTasks one, PlacedTasks other)
+    {
+        var values = LevelValues.Compare(one.Values, other.Values);
+        return values != 0 ? values : one.Start.Sum(s => (long)s).CompareTo(other.Start.Sum(s => (long)s) * 1001 / 1000);
+    }
+
+    /// <summary>The order of a placement with some tasks earlier or later.</summary>
+    private long[] Changed(PlacedTasks placement)
+    {
+        var count = facts.Count;
+        var order = Enumerable.Range(0, count).OrderBy(t => placement.Start[t]).ToArray();
+        var keys = new long[count];
+        for (var i = 0; i < count; i++) keys[order[i]] = i * 1000L;
+        var way = random.Next(3);
+        if (way == 0)
+        {
+            // All, by chance, but not far.
+            var reach = 1000 * (1 + random.Next(Math.Max(1, count / 10)));
+            for (var t = 0; t < count; t++) keys[t] += random.Next(-reach, reach + 1);
+        }
+        else if (way == 1)
+        {
+            // A few, far.
+            for (var i = 1 + random.Next(4); i > 0; i--) keys[random.Next(count)] = random.Next(count) * 1000L;
+        }
+        else
+        {
+            // A stretch of the order, mixed.
+            var from = random.Next(count);
+            var to = Math.Min(count, from + 2 + random.Next(Math.Max(2, count / 5)));
+            for (var i = from; i < to; i++) keys[order[i]] = random.Next(from, to) * 1000L;
+        }
+
+        return keys;
+    }
+}

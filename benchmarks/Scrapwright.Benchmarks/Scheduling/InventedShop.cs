@@ -3,7 +3,7 @@ using Scrapwright.Core.Calendar;
 namespace Scrapwright.Benchmarks.Scheduling;
 
 /// <summary>
-/// An invented workshop: one maker, eight stations with 25 settings, evenings and weekends, clamps that hold on after gluing, and gifts of fifteen tasks each, most on a station's setting. Numbers are invented,
+/// An invented workshop: one maker, eight stations with 25 settings, evenings and weekends, clamps that hold on after gluing, and gifts of fifteen tasks each, most on a station's setting. Gifts are for three occasions. Numbers are invented,
 /// of a likely size.
 /// </summary>
 internal static class InventedShop
@@ -21,7 +21,7 @@ internal static class InventedShop
         for (var gift = 1; gift <= gifts; gift++)
         {
             AddGift(random, $"gift {gift:00}", tasks, links);
-            deliveries.Add(new ScheduleDelivery($"gift {gift:00}", [new ScheduleLast($"gift {gift:00}, 15", 24 * 60)], (dueInDays * Day * gift / gifts) + (3 * Day), 1 + (gift % 3)));
+            deliveries.Add(new ScheduleDelivery($"gift {gift:00}", [new ScheduleLast($"gift {gift:00}, 15", 24 * 60)], dueInDays * Day * (1 + (gift * 3 / (gifts + 1))) / 3, 1 + (gift % 3)));
         }
 
         var days = 20 + (gifts * 3);

@@ -68,7 +68,7 @@ internal sealed class OrderSearch
         var order = Enumerable.Range(0, count).OrderBy(t => placement.Start[t]).ToArray();
         var keys = new long[count];
         for (var i = 0; i < count; i++) keys[order[i]] = i * 1000L;
-        var way = random.Next(3);
+        var way = random.Next(facts.SetUps.Length > 0 ? 4 : 3);
         if (way == 0)
         {
             // All, by chance, but not far.
@@ -79,6 +79,16 @@ internal sealed class OrderSearch
         {
             // A few, far.
             for (var i = 1 + random.Next(4); i > 0; i--) keys[random.Next(count)] = random.Next(count) * 1000L;
+        }
+        else if (way == 3)
+        {
+            // Tasks of one setting, not far from each other, one after the other.
+            var at = random.Next(count);
+            var reach = 1 + random.Next(Math.Max(2, count / 4));
+            for (var i = Math.Max(0, at - reach); i < Math.Min(count, at + reach); i++)
+            {
+                if (facts.SetUp[order[i]] == facts.SetUp[order[at]] && facts.SetUp[order[at]] != ScheduleFacts.None) keys[order[i]] = (at * 1000L) + (i - at);
+            }
         }
         else
         {

@@ -71,7 +71,7 @@ internal sealed class ScheduleModel
             if (!solver.BooleanValue(standing.Stands)) continue;
             int[] tasks = [.. standing.Tasks.Where(t => solver.BooleanValue(t.In)).Select(t => t.Task)];
             if (tasks.Length == 0) continue;
-            stands.Add((standing.Key, tasks.Min(t => starts[t]) - facts.SetUps[standing.Key].Minutes, tasks.Max(t => starts[t] + facts.Minutes[t])));
+            stands.Add((standing.Key, (int)solver.Value(standing.From), tasks.Max(t => starts[t] + facts.Minutes[t])));
         }
 
         return new PlacedTasks(starts, [.. stands], LevelValues.Of(facts, starts, stands.Sum(s => (long)facts.SetUps[s.Item1].Minutes)));
@@ -89,6 +89,7 @@ internal sealed class ScheduleModel
         return variable;
     }
 
+    /// <summary>Every start that lies in a window.</summary>
     private Domain Starts(int task)
     {
         var (earliest, latest) = (ranges.Earliest[task], ranges.Latest[task]);

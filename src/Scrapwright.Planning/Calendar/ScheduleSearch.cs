@@ -83,6 +83,8 @@ internal sealed class ScheduleSearch
         var orders = new OrderSearch(facts, ranges, limits.Seed);
         var seconds = limits.Deterministic ? double.MaxValue : Math.Min(Left * 0.15, 5);
         var passes = limits.Deterministic ? 200 : int.MaxValue;
+        Take(new WaveSearch(facts, ranges, new ListPlacing(facts, ranges)).Run(Best!, seconds, passes, cancellationToken), "Waves");
+        if (IsProven) return;
         Take(orders.Run(Best!, seconds, passes, Bounds, cancellationToken), "Orders");
     }
 

@@ -16,7 +16,15 @@ internal static class PriorityRules
         yield return Keys(facts, t => (-followers[t], late[t]));
         yield return Keys(facts, t => (-(facts.Minutes[t] + facts.OutOf[t].Sum(l => (long)facts.Minutes[l.After])), late[t]));
         yield return Keys(facts, t => (ranges.Earliest[t], late[t]));
-        yield return Keys(facts, t => (facts.SetUp[t], late[t]));
+        if (facts.SetUps.Length == 0) yield break;
+        var waves = new DeliveryWaves(facts, late);
+        yield return waves.Keys(place => System.Numerics.BitOperations.Log2((uint)place + 1));
+        for (var size = 2; ; size *= 2)
+        {
+            var most = size;
+            yield return waves.Keys(place => place / most);
+            if (size >= facts.Deliveries.Length) yield break;
+        }
     }
 
     /// <summary>By task: what comes after its start at least, waiting included. [min]</summary>
@@ -35,7 +43,7 @@ internal static class PriorityRules
     }
 
     /// <summary>By task: the latest start that has its deliveries ready when they are due, dates counted from the most urgent that wait for it.</summary>
-    private static long[] LateByDue(ScheduleFacts facts, StartRanges ranges, long[] tail)
+    internal static long[] LateByDue(ScheduleFacts facts, StartRanges ranges, long[] tail)
     {
         var late = new long[facts.Count];
         for (var task = 0; task < facts.Count; task++) late[task] = Math.Min(ranges.Latest[task], facts.Problem.HorizonMinutes - tail[task]);

@@ -18,7 +18,7 @@ public static class ScheduleBuilder
         {
             var placing = new ListPlacing(facts, ranges);
             var best = Best(facts, ranges, placing);
-            return best is null ? NoPlace(facts, placing) : Scheduled(facts, ranges, best);
+            return best is null ? NoPlace(facts, ranges, placing) : Scheduled(facts, ranges, best);
         });
     }
 
@@ -38,7 +38,7 @@ public static class ScheduleBuilder
             }
 
             var placing = new ListPlacing(facts, ranges);
-            return placing.Run(keys) ? Scheduled(facts, ranges, PlacedTasks.Of(facts, placing.Bench)) : NoPlace(facts, placing);
+            return placing.Run(keys) ? Scheduled(facts, ranges, PlacedTasks.Of(facts, placing.Bench)) : NoPlace(facts, ranges, placing);
         });
     }
 
@@ -59,7 +59,7 @@ public static class ScheduleBuilder
         return WithFacts(moved, (facts, ranges) =>
         {
             var moving = new Moving(facts, ranges, schedule, facts.Number[task]);
-            return moving.Run() is { } placement ? Scheduled(facts, ranges, placement) : NoPlace(facts, moving.Placing);
+            return moving.Run() is { } placement ? Scheduled(facts, ranges, placement) : NoPlace(facts, ranges, moving.Placing);
         });
     }
 
@@ -88,8 +88,10 @@ public static class ScheduleBuilder
 
     private static ScheduleOutcome.Scheduled Scheduled(ScheduleFacts facts, StartRanges ranges, PlacedTasks placement) => new(placement.ToSchedule(facts, LevelBounds.Of(facts, ranges)));
 
-    private static ScheduleOutcome.Impossible NoPlace(ScheduleFacts facts, ListPlacing placing)
+    private static ScheduleOutcome.Impossible NoPlace(ScheduleFacts facts, StartRanges ranges, ListPlacing placing)
     {
+        var obstacles = Obstacles.Find(facts, ranges);
+        if (!obstacles.IsEmpty) return new ScheduleOutcome.Impossible(obstacles);
         var task = placing.Stuck == ScheduleFacts.None ? "tasks" : facts.Problem.Tasks[placing.Stuck].Id;
         return new ScheduleOutcome.Impossible([new ScheduleReason(task, "no place among the other tasks", $"one within {facts.Problem.HorizonMinutes} min that keeps all links, hours and capacities")]);
     }

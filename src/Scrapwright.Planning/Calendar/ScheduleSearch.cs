@@ -129,11 +129,11 @@ internal sealed class ScheduleSearch
     private void ImproveByStretches(int level, double seconds)
     {
         var until = clock.Elapsed.TotalSeconds + seconds;
-        var stretches = new StretchSearch(facts, ranges, limits, level, cancellationToken);
+        var stretches = new StretchSearch(facts, ranges, limits, level, Best!, cancellationToken);
         while (clock.Elapsed.TotalSeconds < until && !IsOver && Best!.Values[level] > Bounds[level])
         {
-            Take(stretches.Next(Best, Math.Min(until - clock.Elapsed.TotalSeconds, 5), out var done), Phase(level));
-            work += done;
+            work += stretches.Next(Math.Min(until - clock.Elapsed.TotalSeconds, Left));
+            Take(stretches.Current, Phase(level));
         }
     }
 

@@ -11,6 +11,7 @@ internal sealed class OrderSearch
     private readonly ListPlacing placing;
     private readonly Backwards? backwards;
     private readonly Random random;
+    private readonly int ready;
 
     /// <summary>A search that has not begun.</summary>
     internal OrderSearch(ScheduleFacts facts, StartRanges ranges, int seed)
@@ -18,6 +19,7 @@ internal sealed class OrderSearch
         this.facts = facts;
         placing = new ListPlacing(facts, ranges);
         random = new Random(seed);
+        ready = facts.Levels.IndexOf((ScheduleLevelKind.AllReady, null));
         backwards = Backwards.For(facts);
     }
 
@@ -38,10 +40,10 @@ internal sealed class OrderSearch
             if (!placing.Run(Changed(current))) continue;
             var next = PlacedTasks.Of(facts, placing.Bench);
             if (backwards is not null) next = backwards.Improve(next, placing);
-            if (Compare(next, current) <= 0) current = next;
-            if (LevelValues.Compare(current.Values, best.Values) < 0)
+            if (IsNoWorse(next, current)) current = next;
+            if (LevelValues.Compare(next.Values, best.Values) < 0)
             {
-                best = current;
+                best = next;
                 since = 0;
             }
             else if (++since > 400)
@@ -54,11 +56,18 @@ internal sealed class OrderSearch
         return best;
     }
 
-    /// <summary>Of equal values the one whose tasks are over earlier counts more: it has room for what comes.</summary>
-    private static int Compare(PlacedTasks one, PlacedTasks other)
+    /// <summary>As good until all is ready, and all in all not later by more than a little: from there something better may be near.</summary>
+    private bool IsNoWorse(PlacedTasks next, PlacedTasks current)
     {
-        var values = LevelValues.Compare(one.Values, other.Values);
-        return values != 0 ? values : one.Start.Sum(s => (long)s).CompareTo(other.Start.Sum(s => (long)s) * 1001 / 1000);
+        var values = next.Values.AsSpan(0, ready + 1).SequenceCompareTo(current.Values.AsSpan(0, ready + 1));
+        return values != 0 ? values < 0 : Sum(next) <= Sum(current) * 1.0003;
+    }
+
+    private static double Sum(PlacedTasks some)
+    {
+        long sum = 0;
+        foreach (var start in some.Start) sum += start;
+        return sum;
     }
 
     /// <summary>The order of a placement with some tasks earlier or later.</summary>
@@ -68,7 +77,7 @@ internal sealed class OrderSearch
         var order = Enumerable.Range(0, count).OrderBy(t => placement.Start[t]).ToArray();
         var keys = new long[count];
         for (var i = 0; i < count; i++) keys[order[i]] = i * 1000L;
-        var way = random.Next(facts.SetUps.Length > 0 ? 4 : 3);
+        var way = random.Next(facts.SetUps.Length == 0 ? 3 : facts.Windows.Length > 1 ? 5 : 4);
         if (way == 0)
         {
             // All, by chance, but not far.
@@ -79,6 +88,13 @@ internal sealed class OrderSearch
         {
             // A few, far.
             for (var i = 1 + random.Next(4); i > 0; i--) keys[random.Next(count)] = random.Next(count) * 1000L;
+        }
+        else if (way == 4)
+        {
+            // Those of one sort of hours stand back by up to three days: what has fewer hours goes first into them.
+            var hours = random.Next(facts.Windows.Length);
+            var back = random.Next(3 * 1440);
+            for (var t = 0; t < count; t++) keys[t] = placement.Start[t] + (facts.Hours[t] == hours ? back : 0);
         }
         else if (way == 3)
         {

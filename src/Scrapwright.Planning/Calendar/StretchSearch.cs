@@ -26,10 +26,12 @@ internal sealed class StretchSearch(ScheduleFacts facts, StartRanges ranges, Pla
     internal PlacedTasks Current { get; private set; } = first;
 
     /// <summary>Tries one stretch.</summary>
+    /// <param name="best">Taken over where it is better than where the search stands.</param>
     /// <param name="seconds">Longest time, or work.</param>
     /// <returns>Work done.</returns>
-    internal double Next(double seconds)
+    internal double Next(PlacedTasks best, double seconds)
     {
+        Consider(best);
         var order = Enumerable.Range(0, facts.Count).OrderBy(t => Current.Start[t]).ToArray();
         if (from >= facts.Count) from = random.Next(MostTasks / 2);
         int[] free = order[from..Math.Min(facts.Count, from + MostTasks)];

@@ -14,13 +14,16 @@ internal static class SchedulingTable
         var rest = args.ToList();
         var seconds = (double?)Number(rest, "--seconds");
         var every = (int?)Number(rest, "--every") ?? 1;
+        var workers = (int?)Number(rest, "--workers") ?? 2;
         var folder = Word(rest, "--folder");
-        Console.WriteLine($"{RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} processors, two threads, {DateTime.UtcNow:yyyy-MM-dd}");
+        var only = Word(rest, "--only") ?? "";
+        var showsSteps = rest.Remove("--steps");
+        Console.WriteLine($"{RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} processors, {workers} threads, {DateTime.UtcNow:yyyy-MM-dd}");
         foreach (var what in rest.Count == 0 ? ["j30", "j60", "j120", "shop"] : rest)
         {
             if (what == "shop")
             {
-                await ShopRows.RunAsync(seconds);
+                await ShopRows.RunAsync(seconds, workers, showsSteps);
                 continue;
             }
 
@@ -37,22 +40,22 @@ internal static class SchedulingTable
                 return 2;
             }
 
-            await FamilyAsync(folder, what, seconds ?? what switch { "j120" => 20, _ => 10 }, every);
+            await FamilyAsync(folder, what, seconds ?? what switch { "j120" => 20, _ => 10 }, every, only, workers);
         }
 
         return 0;
     }
 
-    private static async Task FamilyAsync(string folder, string family, double seconds, int every)
+    private static async Task FamilyAsync(string folder, string family, double seconds, int every, string only, int workers)
     {
         Console.WriteLine($"{family}: {seconds:0.#} s each, every {every}.");
         int run = 0, best = 0, optimal = 0, solved = 0, proven = 0;
         double gaps = 0, longest = 0;
         var whole = Stopwatch.StartNew();
-        foreach (var row in References(folder, family).Where((_, i) => i % every == 0))
+        foreach (var row in References(folder, family).Where(r => r.File.StartsWith(only, StringComparison.Ordinal)).Where((_, i) => i % every == 0))
         {
             var clock = Stopwatch.StartNew();
-            var outcome = await Scheduler.SolveAsync(PsplibFile.Read(Path.Combine(folder, family, row.File)), new PlanLimits { Seconds = seconds });
+            var outcome = await Scheduler.SolveAsync(PsplibFile.Read(Path.Combine(folder, family, row.File)), new PlanLimits { Seconds = seconds, Workers = workers });
             longest = Math.Max(longest, clock.Elapsed.TotalSeconds);
             var level = ((ScheduleOutcome.Scheduled)outcome).Schedule.Levels[0];
             run++;

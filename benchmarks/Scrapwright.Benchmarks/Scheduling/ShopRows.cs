@@ -8,7 +8,7 @@ namespace Scrapwright.Benchmarks.Scheduling;
 /// <summary>The invented shop: what is placed at once and what the search makes of it.</summary>
 internal static class ShopRows
 {
-    internal static async Task RunAsync(double? seconds)
+    internal static async Task RunAsync(double? seconds, int workers, bool showsSteps)
     {
         foreach (var (gifts, days, limit) in new[] { (40, 90, 60.0), (40, 40, 60.0), (7, 30, 3.0), (7, 12, 3.0) })
         {
@@ -17,7 +17,7 @@ internal static class ShopRows
             var built = ScheduleBuilder.Build(problem);
             Write($"{gifts} gifts, {problem.Tasks.Length} tasks, due within {days} days, built", built, clock.Elapsed);
             clock.Restart();
-            Write($"{gifts} gifts, {problem.Tasks.Length} tasks, due within {days} days, searched", await Scheduler.SolveAsync(problem, new PlanLimits { Seconds = seconds ?? limit }, new Steps()), clock.Elapsed);
+            Write($"{gifts} gifts, {problem.Tasks.Length} tasks, due within {days} days, searched", await Scheduler.SolveAsync(problem, new PlanLimits { Seconds = seconds ?? limit, Workers = workers }, showsSteps ? new Steps() : null), clock.Elapsed);
         }
     }
 
@@ -37,7 +37,7 @@ internal static class ShopRows
     {
         public void Report(ScheduleProgress value)
         {
-            if (Environment.GetEnvironmentVariable("SCRAPWRIGHT_STEPS") is not null) Console.WriteLine($"    {value.Elapsed.TotalSeconds:0.0} s {value.Phase}: {string.Join(", ", value.Levels.Select(l => $"{l.Value} ({l.Bound})"))}");
+            Console.WriteLine($"    {value.Elapsed.TotalSeconds:0.0} s {value.Phase}: {string.Join(", ", value.Levels.Select(l => $"{l.Value} ({l.Bound})"))}");
         }
     }
 }

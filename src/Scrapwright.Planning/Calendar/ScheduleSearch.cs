@@ -20,6 +20,9 @@ internal sealed class ScheduleSearch
     // Orders and stretches take turns. Our own choice.
     private const double MostSecondsOfOrders = 2;
 
+    // A turn counts for something even where the solver says it did nothing, so that a limit in work ends.
+    private const double LeastWork = 0.1;
+
     private readonly ScheduleFacts facts;
     private readonly StartRanges ranges;
     private readonly PlanLimits limits;
@@ -64,7 +67,7 @@ internal sealed class ScheduleSearch
 
     private bool IsProven => Best!.Values.AsSpan().SequenceEqual(Bounds);
 
-    /// <summary>Minutes the search may take for a level.</summary>
+    /// <summary>How long the search may take for a level. [s], or work</summary>
     private double Share(int level) => level == facts.Levels.Length - 1 ? Left : Left * 0.6;
 
     private void Take(PlacedTasks? placement, string phase)
@@ -135,13 +138,14 @@ internal sealed class ScheduleSearch
 
     private void ImproveByStretches(int level, double seconds)
     {
-        var until = clock.Elapsed.TotalSeconds + seconds;
+        var stop = Left - seconds;
         var stretches = new StretchSearch(facts, ranges, limits, level, Best!, cancellationToken);
         var orders = new OrderSearch(facts, ranges, limits.Seed + level);
-        while (clock.Elapsed.TotalSeconds < until && !IsOver && Best!.Values[level] > Bounds[level])
+        while (Left > stop && !IsOver && Best!.Values[level] > Bounds[level])
         {
-            Take(orders.Run(Best, Math.Min(until - clock.Elapsed.TotalSeconds, MostSecondsOfOrders), limits.Deterministic ? 50 : int.MaxValue, Bounds, cancellationToken), Phase(level));
-            work += stretches.Next(Best, Math.Min(until - clock.Elapsed.TotalSeconds, Left));
+            var (turn, passes) = limits.Deterministic ? (double.MaxValue, 50) : (Math.Min(Left - stop, MostSecondsOfOrders), int.MaxValue);
+            Take(orders.Run(Best, turn, passes, Bounds, cancellationToken), Phase(level));
+            work += Math.Max(LeastWork, stretches.Next(Best, Left - stop));
             Take(stretches.Current, Phase(level));
         }
     }

@@ -8,7 +8,7 @@ public sealed record Schedule
     /// <summary>All tasks, in the problem's order.</summary>
     public required ImmutableArray<ScheduledTask> Tasks { get; init; }
 
-    /// <summary>All settings, in order of time.</summary>
+    /// <summary>All settings, in order of time, then of key.</summary>
     public ImmutableArray<ScheduledSetUp> SetUps { get; init; } = [];
 
     /// <summary>What it is worth, in the order in which the levels count, with their bounds.</summary>

@@ -17,7 +17,7 @@ public sealed record ScheduleTask
     /// <summary>Key of the hours within one window of which it lies from start to end; empty when it may lie at any time.</summary>
     public string Hours { get; init; } = "";
 
-    /// <summary>Key of the setting its station has to be in; empty for none.</summary>
+    /// <summary>Key of the setting its station has to be in, with hours and at least one minute; empty for none.</summary>
     public string SetUp { get; init; } = "";
 
     /// <summary>Not before this. [min]</summary>

@@ -1,0 +1,44 @@
+using Scrapwright.Core.Plans.Audit;
+
+namespace Scrapwright.Core.Calendar.Audit;
+
+/// <summary>The levels: all there, in order, with right values and bounds on the right side.</summary>
+internal sealed class ScheduleWorth(ScheduleProblem problem, Schedule schedule, Findings findings)
+{
+    private readonly Dictionary<string, ScheduledTask> byId = schedule.Tasks.ToDictionary(t => t.Task, StringComparer.Ordinal);
+
+    /// <summary>Looks at all levels.</summary>
+    internal void Check()
+    {
+        var expected = new List<(ScheduleLevelKind Kind, int? Priority, long Value)>();
+        foreach (var dated in problem.Deliveries.Where(d => d.Due.HasValue).GroupBy(d => d.Priority).OrderBy(g => g.Key))
+        {
+            expected.Add((ScheduleLevelKind.Lateness, dated.Key, dated.Sum(HoursLate)));
+        }
+
+        expected.Add((ScheduleLevelKind.AllReady, null, AllReady()));
+        if (problem.SetUps.Any()) expected.Add((ScheduleLevelKind.SetUps, null, SettingUp()));
+        if (problem.Before.Any()) expected.Add((ScheduleLevelKind.Moved, null, Moved()));
+        if (!findings.Same("levels", schedule.Levels.Select(l => (l.Kind, l.Priority)), expected.Select(e => (e.Kind, e.Priority)))) return;
+        foreach (var (level, wanted) in schedule.Levels.Zip(expected))
+        {
+            var where = $"level {level.Kind}{(level.Priority is { } priority ? $" of priority {priority}" : "")}";
+            findings.Equal($"{where}, value", level.Value, wanted.Value);
+            findings.Require(level.Bound >= 0 && level.Bound <= level.Value, $"{where}, bound", level.Bound, $"0 to {level.Value}");
+        }
+    }
+
+    private long Ready(ScheduleDelivery delivery) => delivery.Last.Select(l => (long)byId[l.Task].End + l.WaitMinutes).DefaultIfEmpty(0).Max();
+
+    private long HoursLate(ScheduleDelivery delivery) => (long)Math.Ceiling(Math.Max(0, Ready(delivery) - delivery.Due!.Value) / 60m);
+
+    private long AllReady() => schedule.Tasks.Select(t => (long)t.End).Concat(problem.Deliveries.Select(Ready)).DefaultIfEmpty(0).Max();
+
+    private long SettingUp()
+    {
+        var minutes = problem.SetUps.ToDictionary(s => s.Key, s => (long)s.Minutes, StringComparer.Ordinal);
+        return schedule.SetUps.Sum(s => minutes.GetValueOrDefault(s.SetUp));
+    }
+
+    private long Moved() => problem.Before.Count(b => byId.TryGetValue(b.Task, out var now) && now.Start != b.Start);
+}

@@ -1,0 +1,60 @@
+namespace Scrapwright.Core.Calendar.Building;
+
+/// <summary>What no schedule of a problem goes below, without a search.</summary>
+internal static class LevelBounds
+{
+    /// <summary>By level. Each bound holds for every schedule, whatever its other levels.</summary>
+    internal static long[] Of(ScheduleFacts facts, StartRanges ranges) => [.. facts.Levels.Select(level => level.Kind switch
+    {
+        ScheduleLevelKind.Lateness => Lateness(facts, ranges, level.Priority!.Value),
+        ScheduleLevelKind.AllReady => AllReady(facts, ranges),
+        ScheduleLevelKind.SetUps => SetUps(facts),
+        _ => facts.Problem.Before.IsEmpty ? 0 : Moved(facts, ranges),
+    })];
+
+    /// <summary>Minutes of setting up: each setting at least as often as its work needs windows.</summary>
+    internal static long SetUps(ScheduleFacts facts)
+    {
+        long minutes = 0;
+        for (var key = 0; key < facts.SetUps.Length; key++)
+        {
+            var tasks = Enumerable.Range(0, facts.Count).Where(t => facts.SetUp[t] == key).ToArray();
+            minutes += (long)facts.SetUps[key].Minutes * LeastSetUps(facts, key, tasks);
+        }
+
+        return minutes;
+    }
+
+    /// <summary>How often a setting is set up at least for some of its tasks.</summary>
+    internal static int LeastSetUps(ScheduleFacts facts, int key, IReadOnlyCollection<int> tasks)
+    {
+        if (tasks.Count == 0) return 0;
+        if (!ShareOne(facts, tasks)) return 1;
+        var longest = facts.Windows[facts.SetUpHours[key]].Max(w => w.Minutes) - facts.SetUps[key].Minutes;
+        return longest <= 0 ? 1 : Math.Max(1, (tasks.Sum(t => facts.Minutes[t]) + longest - 1) / longest);
+    }
+
+    /// <summary>True when no two of the tasks can be worked at together.</summary>
+    private static bool ShareOne(ScheduleFacts facts, IReadOnlyCollection<int> tasks) => facts.Needs[tasks.First()]
+        .Any(need => tasks.All(t => facts.Needs[t].Any(n => n.Resource == need.Resource && n.Amount * 2 > facts.Capacity[n.Resource])));
+
+    private static long Lateness(ScheduleFacts facts, StartRanges ranges, int priority) => facts.Deliveries
+        .Where(d => d.Due is not null && d.Priority == priority)
+        .Sum(d => LevelValues.HoursLate(LevelValues.Ready(facts, d, ranges.Earliest), d.Due!.Value));
+
+    private static long Moved(ScheduleFacts facts, StartRanges ranges) => Enumerable.Range(0, facts.Count)
+        .Count(t => facts.Before[t] != ScheduleFacts.None && (facts.Before[t] < ranges.Earliest[t] || facts.Before[t] > ranges.Latest[t]));
+
+    private static long AllReady(ScheduleFacts facts, StartRanges ranges)
+    {
+        var tails = PriorityRules.Tails(facts);
+        long bound = 0;
+        for (var task = 0; task < facts.Count; task++) bound = Math.Max(bound, ranges.Earliest[task] + tails[task]);
+        for (var resource = 0; resource < facts.Capacity.Length; resource++)
+        {
+            bound = Math.Max(bound, new ResourceBound(facts, ranges, tails, resource).AllReady());
+        }
+
+        return bound;
+    }
+}

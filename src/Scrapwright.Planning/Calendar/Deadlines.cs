@@ -1,0 +1,41 @@
+using Scrapwright.Core.Calendar;
+using Scrapwright.Core.Calendar.Building;
+
+namespace Scrapwright.Planning.Calendar;
+
+/// <summary>What the values reached so far say about when tasks have to be over.</summary>
+internal static class Deadlines
+{
+    /// <summary>Ranges within which every schedule lies that is no worse on the levels up to one.</summary>
+    internal static StartRanges Narrow(ScheduleFacts facts, StartRanges ranges, long[] values, int level)
+    {
+        var latestEnd = facts.LatestEnd.ToArray();
+        for (var i = 0; i <= level; i++)
+        {
+            var (kind, priority) = facts.Levels[i];
+            if (kind == ScheduleLevelKind.AllReady) LimitReady(facts, latestEnd, values[i]);
+            if (kind == ScheduleLevelKind.Lateness) LimitLateness(facts, latestEnd, ranges, priority!.Value, values[i]);
+        }
+
+        return new StartRanges(facts, latestEnd, ranges.Earliest);
+    }
+
+    /// <summary>One delivery may have all the hours of its priority that the others do not need anyway.</summary>
+    private static void LimitLateness(ScheduleFacts facts, int[] latestEnd, StartRanges ranges, int priority, long hours)
+    {
+        var some = facts.Deliveries.Where(d => d.Priority == priority && d.Due is not null)
+            .Select(d => (Delivery: d, Least: LevelValues.HoursLate(LevelValues.Ready(facts, d, ranges.Earliest), d.Due!.Value))).ToArray();
+        var spare = hours - some.Sum(s => s.Least);
+        foreach (var (delivery, least) in some)
+        {
+            foreach (var (task, wait) in delivery.Last) latestEnd[task] = (int)Math.Min(latestEnd[task], delivery.Due!.Value + ((least + spare) * 60) - wait);
+        }
+    }
+
+    private static void LimitReady(ScheduleFacts facts, int[] latestEnd, long ready)
+    {
+        for (var task = 0; task < facts.Count; task++) latestEnd[task] = (int)Math.Min(latestEnd[task], ready);
+
+        foreach (var (task, wait) in facts.Deliveries.SelectMany(d => d.Last)) latestEnd[task] = (int)Math.Min(latestEnd[task], ready - wait);
+    }
+}

@@ -64,6 +64,10 @@ internal static class CommandLine
             .WithExample("ideas", "shed")
             .WithExample("ideas", "shed", "--offcut", "W3")
             .WithExample("ideas", "shed", "--buy", "--seconds", "60");
+        config.AddCommand<CalendarCommand>("calendar")
+            .WithDescription("Put the work of a plan on the shop's evenings, so that every gift is ready by its day. Writes calendar.json and calendar.ics for the calendar on a phone.")
+            .WithExample("calendar", "out/plan.json", "--out", "out", "--workshop", "shed")
+            .WithExample("calendar", "out/plan.json", "--out", "out", "--start", "2027-05-04");
         config.AddCommand<SheetsCommand>("sheets")
             .WithDescription("Print the bench sheets of a plan again, on either paper.")
             .WithExample("sheets", "out/plan.json", "--out", "sheets.pdf", "--paper", "letter");

@@ -1,3 +1,4 @@
+using Scrapwright.Core.Calendar;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Pile;
@@ -26,6 +27,13 @@ internal static class ExitCodes
     {
         PlanOutcome.Planned { Plan.Unmade.IsEmpty: true } => Done,
         PlanOutcome.Planned or PlanOutcome.Impossible or PlanOutcome.Cancelled => NotAll,
+        _ => throw new ArgumentOutOfRangeException(nameof(outcome), outcome, "An outcome of another kind."),
+    };
+
+    internal static int Of(CalendarOutcome outcome) => outcome switch
+    {
+        CalendarOutcome.Dated dated => dated.Calendar.Gifts.Any(g => g.IsLate) ? NotAll : Done,
+        CalendarOutcome.Impossible or CalendarOutcome.Unfinished => NotAll,
         _ => throw new ArgumentOutOfRangeException(nameof(outcome), outcome, "An outcome of another kind."),
     };
 

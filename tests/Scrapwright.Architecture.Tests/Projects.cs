@@ -3,6 +3,7 @@ using System.Xml.Linq;
 using Scrapwright.Client.Shell;
 using Scrapwright.Core.Measures;
 using Scrapwright.Files;
+using Scrapwright.ICalendar;
 using Scrapwright.Planning;
 using Scrapwright.Storage;
 
@@ -18,10 +19,11 @@ internal static class Projects
         ["Files"] = ["Core"],
         ["Planning"] = ["Core"],
         ["Paper"] = ["Core"],
+        ["ICalendar"] = ["Core"],
         ["Storage"] = ["Core"],
         ["Client"] = ["Core", "Files"],
-        ["Web"] = ["Core", "Files", "Planning", "Paper", "Storage", "Client"],
-        ["Cli"] = ["Core", "Files", "Planning", "Paper", "Storage", "Web"],
+        ["Web"] = ["Core", "Files", "Planning", "Paper", "ICalendar", "Storage", "Client"],
+        ["Cli"] = ["Core", "Files", "Planning", "Paper", "ICalendar", "Storage", "Web"],
     };
 
     /// <summary>Packages that one project walls off: the first word or words of their assemblies' names.</summary>
@@ -30,6 +32,7 @@ internal static class Projects
         ["Google.OrTools"] = "Planning",
         ["PdfSharp"] = "Paper",
         ["Microsoft.EntityFrameworkCore"] = "Storage",
+        ["Ical.Net"] = "ICalendar",
         ["CsvHelper"] = "Files",
         ["Spectre.Console"] = "Cli",
     };
@@ -40,6 +43,7 @@ internal static class Projects
         ["Files"] = typeof(ExampleWorkshop).Assembly,
         ["Planning"] = typeof(Planner).Assembly,
         ["Paper"] = Assembly.Load("Scrapwright.Paper"),
+        ["ICalendar"] = typeof(CalendarFile).Assembly,
         ["Storage"] = typeof(WorkshopStore).Assembly,
         ["Client"] = typeof(Undoing).Assembly,
         ["Web"] = Assembly.Load("Scrapwright.Web"),

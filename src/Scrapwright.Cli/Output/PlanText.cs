@@ -84,7 +84,7 @@ internal static class PlanText
 
     internal static string Count(int count, string what) => $"{count} {what}{(count == 1 ? "" : "s")}";
 
-    private static string Shopping(ShoppingItem item, Shop shop)
+    internal static string Shopping(ShoppingItem item, Shop shop)
     {
         string[] sizes = [.. new[] { item.Size, item.Length }.Where(size => !size.IsZero).Select(size => LengthFormatter.Format(size, Style(shop)))];
         return $"{item.Count} × {item.What}{(sizes.Length == 0 ? "" : " " + string.Join(" × ", sizes))} (for {item.Why})";

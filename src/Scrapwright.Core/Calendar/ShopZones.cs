@@ -18,6 +18,15 @@ public static partial class ShopZones
         return ZoneName().IsMatch(wanted) && TimeZoneInfo.TryFindSystemTimeZoneById(wanted, out var zone) ? zone : null;
     }
 
+    /// <summary>The first moment at which a zone's clock shows a time, or the moment at which it jumps over that time.</summary>
+    /// <param name="zone">The zone.</param>
+    /// <param name="clock">Day and time by that clock.</param>
+    public static DateTimeOffset Moment(TimeZoneInfo zone, DateTime clock)
+    {
+        ArgumentNullException.ThrowIfNull(zone);
+        return WallClock.First(zone, DateOnly.FromDateTime(clock), TimeOnly.FromDateTime(clock));
+    }
+
     [GeneratedRegex(@"^[A-Za-z][A-Za-z0-9_+-]*(/[A-Za-z0-9_+-]+){0,2}$")]
     private static partial Regex ZoneName();
 }

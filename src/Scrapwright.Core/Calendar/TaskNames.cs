@@ -20,12 +20,16 @@ internal static class TaskNames
     {
         var operation = Word(step.Operation);
         if (step.GlueUp.Length > 0) return $"{operation}/{step.GlueUp}";
+        if (BoardOf(step) is { Length: > 0 } board) return $"{operation}/{board}";
         var hand = station != step.Station ? "-by-hand" : "";
         if (step.AssemblyIndex >= 0) return $"{operation}{hand}@{step.AssemblyIndex + 1}/{step.Gift}";
         // Edges are jointed again after ripping.
         var round = plan.Steps.Count(s => s.Operation == step.Operation && s.AssemblyIndex < 0 && s.Number <= step.Number);
         return $"{operation}{(round > 1 ? $"-{round}" : "")}{hand}/{(gifts.IsEmpty ? "no-gift" : string.Join('+', gifts))}";
     }
+
+    /// <summary>Label of the board that a step glues face to face; empty for any other step.</summary>
+    internal static string BoardOf(Step step) => step is { Operation: Operation.FaceGlue, Works: [{ Out: [var board] }] } ? board.Id : "";
 
     /// <summary>Key of a setting: <c>face-joint@jointer</c>, <c>finish-drying-oil@finishing</c>.</summary>
     internal static string Setting(Operation operation, Station station, string finish = "") =>
@@ -36,8 +40,8 @@ internal static class TaskNames
         where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
 
     /// <summary>What to do, and for whom.</summary>
-    internal static string Title(Step step, int pieces, ImmutableArray<string> gifts) => step.GlueUp.Length > 0
-        ? $"{ShopWords.Of(step.Operation)} {step.GlueUp}: {string.Join(", ", gifts)}"
+    internal static string Title(Step step, int pieces, ImmutableArray<string> gifts) => step.GlueUp + BoardOf(step) is { Length: > 0 } glued
+        ? $"{ShopWords.Of(step.Operation)} {glued}: {string.Join(", ", gifts)}"
         : gifts switch
         {
             [] => $"{ShopWords.Of(step.Operation)}: {Count(pieces)}",

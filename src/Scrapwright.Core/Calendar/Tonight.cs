@@ -41,6 +41,16 @@ public sealed record Tonight
         return calendar.Evenings.FirstOrDefault(e => e.End > now) is { } evening ? Of(calendar, evening, now) : null;
     }
 
+    /// <summary>A certain window of a calendar, as it is when it begins.</summary>
+    /// <param name="calendar">The calendar.</param>
+    /// <param name="evening">One of its windows.</param>
+    public static Tonight Of(WorkCalendar calendar, CalendarEvening evening)
+    {
+        ArgumentNullException.ThrowIfNull(calendar);
+        ArgumentNullException.ThrowIfNull(evening);
+        return Of(calendar, evening, evening.Start);
+    }
+
     private static Tonight Of(WorkCalendar calendar, CalendarEvening evening, DateTimeOffset now)
     {
         CalendarTask[] tasks = [.. calendar.Tasks.Where(t => evening.Tasks.Contains(t.Task.Id))];

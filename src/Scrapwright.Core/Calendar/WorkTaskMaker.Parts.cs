@@ -76,7 +76,7 @@ internal sealed partial class WorkTaskMaker
     {
         var longest = (IsMachine(station) ? rules.LongestMachineMinutes : rules.LongestMinutes) - minutes.SetUp(step.Operation);
         var whole = works.Sum(w => minutes.Of(step, w));
-        if (longest is not { } most || whole <= most || step.Operation is Operation.GlueUp or Operation.Assemble or Operation.DryFit) return [works];
+        if (longest is not { } most || whole <= most || IsGluing(step.Operation) || step.Operation == Operation.DryFit) return [works];
         var share = whole / Math.Ceiling(whole / Math.Max(1, most));
         var parts = new List<ImmutableArray<Work>>();
         var part = ImmutableArray.CreateBuilder<Work>();
@@ -101,7 +101,7 @@ internal sealed partial class WorkTaskMaker
 
     private ImmutableArray<string> LayOut(Step step, ImmutableArray<Work> works) => step.Operation switch
     {
-        Operation.GlueUp or Operation.Assemble => [Glue(step.Operation).Name],
+        Operation.GlueUp or Operation.FaceGlue or Operation.Assemble => [Glue(step.Operation).Name],
         Operation.Drill => [.. Bits(works).Select(d => $"drill bit {Shown(d)}")],
         Operation.Sand when index.Gift(step.Gift) is { } gift => [.. Grits(gift)],
         _ => [],

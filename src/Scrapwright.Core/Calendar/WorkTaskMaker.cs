@@ -78,7 +78,6 @@ internal sealed partial class WorkTaskMaker
     private WorkTask Task(Step step, Station station, ImmutableArray<string> gifts, ImmutableArray<Work> works, string id)
     {
         var each = works.Sum(w => minutes.Of(step, w));
-        var isGlued = step.Operation is Operation.GlueUp or Operation.Assemble;
         var (_, machineWait) = Wait(step);
         return new()
         {
@@ -95,7 +94,7 @@ internal sealed partial class WorkTaskMaker
             MostMinutes = TaskMinutes.Most(each),
             Setting = Setting(step.Operation, station),
             NeedsMachine = IsMachine(station),
-            LeastCelsius = isGlued ? Glue(step.Operation).LeastCelsius : null,
+            LeastCelsius = IsGluing(step.Operation) ? Glue(step.Operation).LeastCelsius : null,
             Clamps = ClampsOf(step),
             WaitMinutes = machineWait,
             SettleMinutes = Settle(step, works),
@@ -138,19 +137,27 @@ internal sealed partial class WorkTaskMaker
     private static bool IsMachine(Station station) =>
         station is Station.TableSaw or Station.Jointer or Station.Planer or Station.Bandsaw or Station.DrillPress or Station.Router or Station.Sanding;
 
+    private static bool IsGluing(Operation operation) => operation is Operation.GlueUp or Operation.FaceGlue or Operation.Assemble;
+
     private GlueTimes Glue(Operation operation) => GlueTimes.Of(Shop, operation, rules.GlueCelsius);
 
     private (int Hand, int Machine) Wait(Step step)
     {
-        if (step.Operation is not (Operation.GlueUp or Operation.Assemble)) return (WorkContent.WaitMinutes(step.Operation, Shop), WorkContent.WaitMinutes(step.Operation, Shop));
+        if (!IsGluing(step.Operation)) return (WorkContent.WaitMinutes(step.Operation, Shop), WorkContent.WaitMinutes(step.Operation, Shop));
         var glue = Glue(step.Operation);
         return (glue.Clamp, glue.Cure);
     }
 
     // An assembled thing is held by tape, weights or its own joints: it takes no clamps of the rack. Common practice, no source.
-    private TaskClamps? ClampsOf(Step step) => step.Operation == Operation.GlueUp && Plan.GlueUps.FirstOrDefault(g => g.Id == step.GlueUp) is { ClampsNeeded: > 0, Strips.Length: > 1 } glueUp
-        ? new(glueUp.RoughWidth, glueUp.ClampsNeeded, Glue(step.Operation).Clamp)
-        : null;
+    private TaskClamps? ClampsOf(Step step) => step.Operation switch
+    {
+        Operation.GlueUp when Plan.GlueUps.FirstOrDefault(g => g.Id == step.GlueUp) is { ClampsNeeded: > 0, Strips.Length: > 1 } glueUp =>
+            new(glueUp.RoughWidth, glueUp.ClampsNeeded, Glue(step.Operation).Clamp),
+        // Over the faces clamps have to reach no farther than the board is thick.
+        Operation.FaceGlue when Plan.Faced.FirstOrDefault(f => f.Label == TaskNames.BoardOf(step)) is { ClampsNeeded: > 0 } board =>
+            new(board.Thickness, board.ClampsNeeded, Glue(step.Operation).Clamp),
+        _ => null,
+    };
 
     // Minutes until the wood that comes from the pile has settled; a piece that is worked keeps its offcut's name, so only its first step counts. Definition: 1440 minutes a day.
     private int Settle(Step step, ImmutableArray<Work> works) => !mustSettle ? 0 : works.SelectMany(w => w.In)

@@ -1,0 +1,94 @@
+using Scrapwright.Core.Calendar;
+using Scrapwright.Core.Calendar.Audit;
+
+namespace Scrapwright.Cli.Tests;
+
+public sealed class CalendarCommandTests(ExamplePlan example) : IClassFixture<ExamplePlan>
+{
+    [Fact]
+    public async Task It_puts_the_example_on_evenings_that_hold()
+    {
+        using var workshop = new Workshop();
+
+        var ran = await Program.RunAsync("calendar", example.Plan, "--workshop", example.Shed, "--out", workshop.Folder, "--start", "2027-01-05", "--seconds", "2", "--repeatable");
+
+        Assert.Equal(0, ran.Code);
+        Assert.Contains("Everything is ready in time.", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("Tuesday 5 January 2027, 18:30 to 21:30:\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains(" days to spare)\n", ran.Output, StringComparison.Ordinal);
+        ran.IsPlain();
+        var calendar = CalendarJson.Read(File.ReadAllText(workshop.PathOf("calendar.json")));
+        Assert.Empty(ScheduleAudit.Check(calendar.Problem, calendar.Schedule));
+        Assert.StartsWith("BEGIN:VCALENDAR\r\n", File.ReadAllText(workshop.PathOf("calendar.ics")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Too_late_a_start_is_an_answer_with_code_1_and_the_days()
+    {
+        using var workshop = new Workshop();
+
+        var ran = await Program.RunAsync("calendar", example.Plan, "--workshop", example.Shed, "--out", workshop.Folder, "--start", "2027-06-17 18:00", "--seconds", "1", "--repeatable");
+
+        Assert.Equal(1, ran.Code);
+        Assert.Contains("gifts late.", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("(LATE by ", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Hours_without_an_evening_say_what_does_not_fit()
+    {
+        using var workshop = new Workshop();
+        foreach (var file in Directory.EnumerateFiles(example.Shed)) File.Copy(file, workshop.PathOf(Path.GetFileName(file)));
+        await File.WriteAllTextAsync(workshop.PathOf("hours.json"), """{ "week": [] }""");
+
+        var ran = await Program.RunAsync("calendar", example.Plan, "--workshop", workshop.Folder, "--out", workshop.PathOf("out"), "--seconds", "1");
+
+        Assert.Equal(1, ran.Code);
+        Assert.Contains("the work does not fit into the time there is. Nothing was written.\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("found ", ran.Output, StringComparison.Ordinal);
+        Assert.False(File.Exists(workshop.PathOf("out/calendar.json")));
+    }
+
+    [Fact]
+    public async Task A_calendar_begins_from_the_one_before()
+    {
+        using var workshop = new Workshop();
+        var before = workshop.PathOf("calendar.json");
+        string[] arguments = ["calendar", example.Plan, "--workshop", example.Shed, "--out", workshop.Folder, "--start", "2027-01-05", "--seconds", "1", "--repeatable"];
+        await Program.RunAsync(arguments);
+
+        var ran = await Program.RunAsync([.. arguments, "--before", before]);
+
+        Assert.Equal(0, ran.Code);
+        Assert.Contains("  moved: 0 tasks, the least there can be\n", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--start: found tomorrow, expected a day such as 2027-05-04", "--start", "tomorrow")]
+    [InlineData("above 0", "--seconds", "0")]
+    [InlineData("expected a calendar.json", "--before", "none.json")]
+    [InlineData("expected a workshop folder", "--workshop", "no-such-folder")]
+    public async Task What_it_cannot_read_it_says(string expected, params string[] arguments)
+    {
+        using var workshop = new Workshop();
+
+        var ran = await Program.RunAsync(["calendar", example.Plan, "--out", workshop.Folder, .. arguments]);
+
+        Assert.Equal((2, ""), (ran.Code, ran.Output));
+        Assert.Contains(expected, ran.Error, StringComparison.Ordinal);
+        ran.IsPlain();
+    }
+
+    [Fact]
+    public async Task A_file_that_is_no_calendar_says_where()
+    {
+        using var workshop = new Workshop();
+        await File.WriteAllTextAsync(workshop.PathOf("before.json"), "{ \"version\": 1,\n  \"fingerprint\": 3 }");
+
+        var ran = await Program.RunAsync("calendar", example.Plan, "--out", workshop.Folder, "--before", workshop.PathOf("before.json"));
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("before.json, line 2", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("expected a calendar.json as scrapwright calendar writes it", ran.Error, StringComparison.Ordinal);
+    }
+}

@@ -53,6 +53,9 @@ public static class ApiRoutes
     /// <summary>GET: the latest calendar for the calendar on a phone, with the evenings of those before cancelled where nothing is done any more. 404 when there is none.</summary>
     public const string CalendarFile = "/api/calendar/calendar.ics";
 
+    /// <summary>GET: the <see cref="ZoneName"/> of the machine the server runs on, which is the shop's unless its hours name another.</summary>
+    public const string HomeZone = "/api/hours/home-zone";
+
     /// <summary>GET: every <see cref="Core.Designs.Design"/> a gift can name, built-in ones first.</summary>
     public const string Designs = "/api/designs";
 

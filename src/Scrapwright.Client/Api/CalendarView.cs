@@ -15,9 +15,6 @@ public sealed record CalendarView
     /// <summary>The moment of the answer by the server's clock.</summary>
     public required DateTimeOffset Now { get; init; }
 
-    /// <summary>Name of the time zone of the machine the server runs on: that of the shop unless its hours name another.</summary>
-    public required string HomeZone { get; init; }
-
     /// <summary>Whether there is a plan to make a calendar of.</summary>
     public required bool HasPlan { get; init; }
 

@@ -49,12 +49,14 @@ public static class CalendarMoves
     /// <param name="tasks">Ids of the tasks, in order; at least one.</param>
     /// <param name="isLater">True for later, false for earlier.</param>
     /// <param name="now">Nothing is put before this moment.</param>
-    public static CalendarOutcome ToNextWindow(WorkCalendar calendar, ShopClock clock, ImmutableArray<string> tasks, bool isLater, DateTimeOffset now)
+    /// <param name="from">From where later and earlier are counted; null for where the tasks are.</param>
+    public static CalendarOutcome ToNextWindow(WorkCalendar calendar, ShopClock clock, ImmutableArray<string> tasks, bool isLater, DateTimeOffset now, DateTimeOffset? from = null)
     {
         ArgumentNullException.ThrowIfNull(calendar);
         ArgumentNullException.ThrowIfNull(clock);
         var place = new MovePlaces(calendar, tasks, Math.Max(0, clock.MinuteOf(now) + 1));
-        var windows = isLater ? place.Windows.Where(w => w.Start > place.Start) : place.Windows.Where(w => w.End <= place.Start).Reverse();
+        var here = from is { } moment ? clock.MinuteOf(moment) : place.Start;
+        var windows = isLater ? place.Windows.Where(w => w.Start > here) : place.Windows.Where(w => w.End <= here).Reverse();
         return First(calendar, clock, tasks, place, windows.Take(MostWindows));
     }
 

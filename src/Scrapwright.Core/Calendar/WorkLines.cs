@@ -9,7 +9,8 @@ public static class WorkLines
     /// <summary>The lines of an evening, in order of time; setting up stands before the tasks it is for.</summary>
     /// <param name="calendar">The calendar.</param>
     /// <param name="evening">One of its windows.</param>
-    public static ImmutableArray<WorkLine> Of(WorkCalendar calendar, CalendarEvening evening)
+    /// <param name="apart">Ids of tasks that are not joined with others, because they are being moved; default for none.</param>
+    public static ImmutableArray<WorkLine> Of(WorkCalendar calendar, CalendarEvening evening, ImmutableArray<string> apart = default)
     {
         ArgumentNullException.ThrowIfNull(calendar);
         ArgumentNullException.ThrowIfNull(evening);
@@ -20,12 +21,14 @@ public static class WorkLines
         var lines = new List<WorkLine>();
         foreach (var line in settings.Concat(tasks).OrderBy(l => l.Start).ThenBy(l => !l.IsSetUp))
         {
-            if (lines.Count > 0 && RunsOn(lines[^1], line)) lines[^1] = Joined(lines[^1], line);
+            if (lines.Count > 0 && RunsOn(lines[^1], line) && IsApart(lines[^1], apart) == IsApart(line, apart)) lines[^1] = Joined(lines[^1], line);
             else lines.Add(line);
         }
 
         return [.. lines];
     }
+
+    private static bool IsApart(WorkLine line, ImmutableArray<string> apart) => !apart.IsDefaultOrEmpty && line.Tasks.Any(t => apart.Contains(t.Task.Id));
 
     private static bool RunsOn(WorkLine before, WorkLine line) =>
         !before.IsSetUp && !line.IsSetUp && line.Start == before.End && before.Tasks[^1].Task is var one && line.Tasks[0].Task is var other

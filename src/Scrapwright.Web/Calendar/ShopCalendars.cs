@@ -25,7 +25,7 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
         var stored = await store.FindLatestCalendarAsync(cancellationToken);
         var marks = await store.GetMarksAsync(cancellationToken);
         var plan = await store.FindLatestFingerprintAsync(cancellationToken);
-        var view = new CalendarView { Standing = CalendarStanding.None, Now = time.GetUtcNow(), HomeZone = TimeZoneInfo.Local.Id, HasPlan = plan is not null, Marks = marks };
+        var view = new CalendarView { Standing = CalendarStanding.None, Now = time.GetUtcNow(), HasPlan = plan is not null, Marks = marks };
         if (stored is null || FindSound(stored) is not { } calendar) return view;
         var hours = await store.GetHoursAsync(cancellationToken);
         var due = (await store.ListGiftsAsync(cancellationToken)).ToDictionary(g => g.Gift.Label, g => g.Gift.Due, StringComparer.Ordinal);

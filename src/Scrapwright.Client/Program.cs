@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components.Web;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using Scrapwright.Client;
 using Scrapwright.Client.Browser;
+using Scrapwright.Client.Calendar;
 using Scrapwright.Client.Ideas;
 using Scrapwright.Client.Shell;
 
@@ -18,4 +19,5 @@ builder.Services.AddScoped<Undoing>();
 builder.Services.AddScoped<Announcer>();
 builder.Services.AddScoped<KeptChoices>();
 builder.Services.AddScoped<IdeaBoard>();
+builder.Services.AddScoped<CalendarBoard>();
 await builder.Build().RunAsync();

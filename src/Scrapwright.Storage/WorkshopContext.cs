@@ -18,6 +18,8 @@ internal sealed class WorkshopContext(DbContextOptions<WorkshopContext> options)
 
     public DbSet<RunRow> Runs => Set<RunRow>();
 
+    public DbSet<CalendarRow> Calendars => Set<CalendarRow>();
+
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<OffcutRow>(row =>
@@ -48,5 +50,6 @@ internal sealed class WorkshopContext(DbContextOptions<WorkshopContext> options)
         });
         modelBuilder.Entity<PlanRow>().ToTable("plans");
         modelBuilder.Entity<RunRow>().ToTable("runs");
+        modelBuilder.Entity<CalendarRow>().ToTable("calendars");
     }
 }

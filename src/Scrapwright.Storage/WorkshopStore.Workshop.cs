@@ -117,7 +117,7 @@ public sealed partial class WorkshopStore
             },
             cancellationToken);
 
-    /// <summary>Empties the workshop for good: pile, gifts, shop, hours, designs, plans and runs.</summary>
+    /// <summary>Empties the workshop for good: pile, gifts, shop, hours, designs, plans, runs, calendars and marks.</summary>
     public Task ClearAsync(CancellationToken cancellationToken = default) =>
         WriteAsync(
             async context =>
@@ -128,6 +128,7 @@ public sealed partial class WorkshopStore
                 await context.Designs.ExecuteDeleteAsync(cancellationToken);
                 await context.Plans.ExecuteDeleteAsync(cancellationToken);
                 await context.Runs.ExecuteDeleteAsync(cancellationToken);
+                await context.Calendars.ExecuteDeleteAsync(cancellationToken);
                 return (true, true);
             },
             cancellationToken);

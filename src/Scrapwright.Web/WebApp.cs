@@ -1,5 +1,6 @@
 using Scrapwright.Planning;
 using Scrapwright.Storage;
+using Scrapwright.Web.Calendar;
 using Scrapwright.Web.Designs;
 using Scrapwright.Web.Gifts;
 using Scrapwright.Web.Hosting;
@@ -51,6 +52,7 @@ public static class WebApp
         builder.Services.AddSingleton(_ => TimeProvider.System);
         builder.Services.AddSingleton<MakePlan>((request, limits, former, progress, cancellationToken) => Planner.PlanAsync(request, limits, former, progress, cancellationToken));
         builder.Services.AddSingleton<PlanRuns>();
+        builder.Services.AddSingleton<ShopCalendars>();
         builder.Services.AddHostedService(provider => provider.GetRequiredService<PlanRuns>());
         services?.Invoke(builder.Services);
 
@@ -91,6 +93,7 @@ public static class WebApp
         app.MapChoices();
         app.MapWhy();
         app.MapIdeas();
+        app.MapCalendar();
     }
 
     private static void Announce(WebApplication app, WorkshopStore store)

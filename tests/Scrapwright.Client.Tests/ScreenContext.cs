@@ -1,6 +1,7 @@
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using Scrapwright.Client.Browser;
+using Scrapwright.Client.Calendar;
 using Scrapwright.Client.Ideas;
 using Scrapwright.Client.Shell;
 
@@ -23,6 +24,7 @@ public abstract class ScreenContext : BunitContext
         Services.AddSingleton<Announcer>();
         Services.AddSingleton<KeptChoices>();
         Services.AddSingleton<IdeaBoard>();
+        Services.AddSingleton<CalendarBoard>();
     }
 
     /// <summary>The far end of the wire.</summary>

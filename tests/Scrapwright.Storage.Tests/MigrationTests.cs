@@ -77,6 +77,22 @@ public sealed class MigrationTests : IDisposable
     }
 
     [Fact]
+    public async Task A_workshop_from_before_there_were_calendars_has_none_and_keeps_new_ones()
+    {
+        await MakeAsOfAsync("WorkHours");
+        workshop.Scalar("INSERT INTO shop (Id, Name, Json, Choices, Hours) VALUES (1, 'Garden shed', NULL, NULL, '{\"makers\":4}')");
+        var store = await workshop.OpenAsync();
+
+        Assert.Null(await store.FindLatestCalendarAsync());
+        Assert.True((await store.GetMarksAsync()).AreNone);
+        await store.PutMarksAsync(new() { Done = [new("sand/elm", new DateTimeOffset(2027, 5, 4, 18, 30, 0, TimeSpan.Zero))] });
+
+        store = await workshop.OpenAsync();
+        Assert.Equal("sand/elm", (await store.GetMarksAsync()).Done.Single().Task);
+        Assert.Equal(4, (await store.GetHoursAsync()).Makers);
+    }
+
+    [Fact]
     public async Task The_last_migration_can_be_taken_back()
     {
         await workshop.OpenAsync();

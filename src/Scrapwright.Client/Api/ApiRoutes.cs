@@ -38,6 +38,24 @@ public static class ApiRoutes
     /// <summary>GET: the <see cref="Core.Shops.WorkHours"/>. PUT them: 200 with the hours as kept.</summary>
     public const string Hours = "/api/hours";
 
+    /// <summary>
+    /// GET: the <see cref="CalendarView"/> of the latest calendar. POST a <see cref="MakeCalendar"/>: 200 with the <see cref="CalendarView"/> of the new one, or with the reasons why there is none;
+    /// 404 when there is no plan, 409 while another is being made. It takes as long as the question says.
+    /// </summary>
+    public const string Calendar = "/api/calendar";
+
+    /// <summary>PUT <see cref="Core.Calendar.CalendarMarks"/>: 200 with the <see cref="CalendarView"/>; 400 for a task that the calendar has not, or a pin that does not fit.</summary>
+    public const string CalendarMarks = "/api/calendar/marks";
+
+    /// <summary>POST <see cref="MoveTasks"/>: 200 with the <see cref="CalendarView"/> in which they stand there, pinned; 400 with what does not fit, 404 when there is no calendar.</summary>
+    public const string CalendarMoves = "/api/calendar/moves";
+
+    /// <summary>GET: the latest calendar for the calendar on a phone, with the evenings of those before cancelled where nothing is done any more. 404 when there is none.</summary>
+    public const string CalendarFile = "/api/calendar/calendar.ics";
+
+    /// <summary>GET: the <see cref="ZoneName"/> of the machine the server runs on, which is the shop's unless its hours name another.</summary>
+    public const string HomeZone = "/api/hours/home-zone";
+
     /// <summary>GET: every <see cref="Core.Designs.Design"/> a gift can name, built-in ones first.</summary>
     public const string Designs = "/api/designs";
 
@@ -45,7 +63,7 @@ public static class ApiRoutes
     /// <param name="key">Key of the design.</param>
     public static string Design(string key) => $"{Designs}/{Uri.EscapeDataString(key)}";
 
-    /// <summary>GET: the <see cref="WorkshopSummary"/>. DELETE: 204; pile, gifts, shop, hours, designs and plan are gone for good.</summary>
+    /// <summary>GET: the <see cref="WorkshopSummary"/>. DELETE: 204; pile, gifts, shop, hours, designs, plan and calendar are gone for good.</summary>
     public const string Workshop = "/api/workshop";
 
     /// <summary>PUT a <see cref="WorkshopName"/>: 200 with the <see cref="WorkshopSummary"/>.</summary>

@@ -38,6 +38,10 @@ public sealed class BrowserDoor(IJSRuntime script) : IAsyncDisposable
     public ValueTask ListenForStripsAsync<T>(ElementReference list, DotNetObjectReference<T> target)
         where T : class => CallAsync("listenForStrips", list, target);
 
+    /// <summary>Lets lines of a calendar be dragged onto days; the target's <c>LineDropped</c> is told which on which. Arrow keys on a chosen line do not scroll the page.</summary>
+    public ValueTask ListenForDaysAsync<T>(ElementReference weeks, DotNetObjectReference<T> target)
+        where T : class => CallAsync("listenForDays", weeks, target);
+
     /// <summary>Opens a stream of server-sent events; the target's <c>EventArrived</c> gets each event's text, <c>EventsOpen</c> is told when the line opens or breaks.</summary>
     /// <returns>Number of the stream, for closing it.</returns>
     public ValueTask<int> OpenEventsAsync<T>(string address, string name, DotNetObjectReference<T> target)

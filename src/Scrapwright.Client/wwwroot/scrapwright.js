@@ -130,6 +130,68 @@ export function listenForStrips(list, page) {
   });
 }
 
+// Lines of a calendar are dragged onto days where the days stand side by side; a finger takes hold of the grip, so that the page can still be scrolled.
+export function listenForDays(weeks, page) {
+  if (!weeks) return;
+  const wide = window.matchMedia('(min-width: 50rem)');
+  let drag = null;
+
+  const dayAt = event => {
+    const found = document.elementsFromPoint(event.clientX, event.clientY).map(e => e.closest('[data-day]')).find(e => e);
+    return found && found.classList.contains('open') ? found : null;
+  };
+
+  const end = (event, stays) => {
+    const ended = drag;
+    drag = null;
+    if (!ended || !ended.moves) return;
+    ended.line.style.transform = '';
+    ended.line.classList.remove('dragged');
+    if (ended.day) ended.day.classList.remove('drop-here');
+    const home = ended.line.closest('[data-day]');
+    if (stays && ended.day && ended.day !== home) page.invokeMethodAsync('LineDropped', ended.line.dataset.line, ended.day.dataset.day);
+  };
+
+  weeks.addEventListener('pointerdown', event => {
+    const line = event.target.closest('[data-line]');
+    if (!line || !wide.matches || !event.isPrimary || event.button !== 0) return;
+    if (event.pointerType !== 'mouse' && !event.target.closest('.day-grip')) return;
+    drag = { line, x: event.clientX + window.scrollX, y: event.clientY + window.scrollY, day: null, moves: false };
+  });
+
+  weeks.addEventListener('pointermove', event => {
+    if (!drag || !event.isPrimary) return;
+    const x = event.clientX + window.scrollX - drag.x;
+    const y = event.clientY + window.scrollY - drag.y;
+    if (!drag.moves) {
+      // A trembling finger that taps is not a drag. Captured only now, so that a tap stays a tap.
+      if (Math.hypot(x, y) < 6) return;
+      drag.moves = true;
+      drag.line.setPointerCapture(event.pointerId);
+      drag.line.classList.add('dragged');
+    }
+
+    drag.line.style.transform = `translate(${x}px, ${y}px)`;
+    const day = dayAt(event);
+    if (day === drag.day) return;
+    if (drag.day) drag.day.classList.remove('drop-here');
+    if (day) day.classList.add('drop-here');
+    drag.day = day;
+  });
+
+  weeks.addEventListener('pointerup', event => end(event, true));
+  weeks.addEventListener('pointercancel', event => end(event, false));
+  // What was dragged is not also chosen by the click that follows.
+  weeks.addEventListener('lostpointercapture', event => end(event, false));
+
+  weeks.addEventListener('keydown', event => {
+    if (event.ctrlKey || event.altKey || event.metaKey) return;
+    if (event.key === 'Escape') end(event, false);
+    const line = event.target.closest('[data-line]');
+    if (line && line.getAttribute('aria-pressed') === 'true' && ['ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight'].includes(event.key)) event.preventDefault();
+  });
+}
+
 const streams = new Map();
 let lastStream = 0;
 

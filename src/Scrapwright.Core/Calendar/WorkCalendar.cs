@@ -65,4 +65,17 @@ public sealed record WorkCalendar
         ArgumentNullException.ThrowIfNull(schedule);
         return new WorkCalendarMaker(problem, schedule).Make();
     }
+
+    /// <summary>The same work at other times, for who has no plan at hand.</summary>
+    /// <param name="problem">The problem, which may hold tasks at other times than before.</param>
+    /// <param name="schedule">A schedule of it.</param>
+    /// <param name="clock">The clock of this calendar.</param>
+    /// <exception cref="ArgumentException">The schedule lacks a task of this calendar.</exception>
+    public WorkCalendar With(ScheduleProblem problem, Schedule schedule, ShopClock clock)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ArgumentNullException.ThrowIfNull(schedule);
+        ArgumentNullException.ThrowIfNull(clock);
+        return new CalendarRetiming(this, problem, schedule, clock).Make();
+    }
 }

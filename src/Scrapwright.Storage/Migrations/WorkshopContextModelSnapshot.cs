@@ -17,6 +17,28 @@ namespace Scrapwright.Storage.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Scrapwright.Storage.Tables.CalendarRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("Created")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Json")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Marks")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("calendars", (string)null);
+                });
+
             modelBuilder.Entity("Scrapwright.Storage.Tables.DesignRow", b =>
                 {
                     b.Property<string>("Key")
@@ -215,6 +237,9 @@ namespace Scrapwright.Storage.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Json")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Marks")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Name")

@@ -14,6 +14,8 @@ internal static class HoursApi
         app.MapGet(ApiRoutes.Hours, async (WorkshopStore store, CancellationToken cancellationToken) =>
             Answers.Ok(await store.GetHoursAsync(cancellationToken)));
 
+        app.MapGet(ApiRoutes.HomeZone, () => Answers.Ok(new ZoneName(TimeZoneInfo.Local.Id)));
+
         app.MapPut(ApiRoutes.Hours, (HttpRequest request, WorkshopStore store, CancellationToken cancellationToken) =>
             request.WithBodyAsync<WorkHours>(async hours =>
             {

@@ -18,6 +18,7 @@ public sealed class HoursApiTests
 
         var kept = await app.GetAsync<WorkHours>(ApiRoutes.Hours);
         Assert.Equal(("America/New_York", null, "away"), (kept.TimeZone, kept.QuietUntil, kept.Exceptions.Single().Note));
+        Assert.Equal(TimeZoneInfo.Local.Id, (await app.GetAsync<ZoneName>(ApiRoutes.HomeZone)).Name);
         Assert.Contains("\"from\":\"18:30\"", await app.Http.GetStringAsync(ApiRoutes.Hours), StringComparison.Ordinal);
     }
 

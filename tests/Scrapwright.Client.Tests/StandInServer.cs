@@ -3,6 +3,7 @@ using System.Net;
 using System.Text;
 using System.Text.Json;
 using Scrapwright.Client.Api;
+using Scrapwright.Core.Calendar;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
@@ -28,6 +29,19 @@ internal sealed class StandInServer : HttpMessageHandler
     public Shop Shop { get; set; } = new();
 
     public List<string> Requests { get; } = [];
+
+    public WorkHours Hours { get; set; } = new();
+
+    /// <summary>What is wrong with any hours; null when nothing is.</summary>
+    public ApiProblem? HoursProblem { get; set; }
+
+    /// <summary>The calendar and how it stands, and what comes of making one.</summary>
+    public CalendarView? Calendar { get; set; }
+
+    public CalendarView? Next { get; set; }
+
+    /// <summary>Tasks that were moved and kept.</summary>
+    public List<MoveTasks> Moves { get; } = [];
 
     public MakerChoices Choices { get; set; } = new();
 
@@ -71,6 +85,13 @@ internal sealed class StandInServer : HttpMessageHandler
             ("PUT", ApiRoutes.Shop) => Json(Shop = Read<Shop>(body)),
             ("GET", ApiRoutes.Choices) => Json(Choices),
             ("PUT", ApiRoutes.Choices) => Json(Choices = Read<MakerChoices>(body)),
+            ("GET", ApiRoutes.Hours) => Json(Hours),
+            ("PUT", ApiRoutes.Hours) => PutHours(Read<WorkHours>(body)),
+            ("GET", ApiRoutes.HomeZone) => Json(new ZoneName("Europe/Dublin")),
+            ("GET", ApiRoutes.Calendar) => Json(Calendar),
+            ("POST", ApiRoutes.Calendar) => Json(Calendar = Next ?? Calendar),
+            ("PUT", ApiRoutes.CalendarMarks) => Json(Calendar = Calendar! with { Marks = Read<CalendarMarks>(body) }),
+            ("POST", ApiRoutes.CalendarMoves) => Move(Read<MoveTasks>(body)),
             ("POST", ApiRoutes.PlanOrder) => KeepOrder(Read<StripsInOrder>(body)),
             ("POST", ApiRoutes.PlanWhy) => Json(Answer),
             ("POST", ApiRoutes.Ideas) => await AnswerAsync(Read<IdeasQuestion>(body)),
@@ -92,6 +113,15 @@ internal sealed class StandInServer : HttpMessageHandler
     {
         Orders.Add(order);
         return new HttpResponseMessage(HttpStatusCode.NoContent);
+    }
+
+    private HttpResponseMessage PutHours(WorkHours hours) => HoursProblem is { } problem ? Json(problem, HttpStatusCode.BadRequest) : Json(Hours = hours);
+
+    private HttpResponseMessage Move(MoveTasks move)
+    {
+        Moves.Add(move);
+        Calendar = Calendar! with { Marks = Calendar.Marks.WithPinned(move.Tasks.Select(t => new PinnedTask(t, move.Start))) };
+        return Json(Calendar);
     }
 
     private HttpResponseMessage AddOffcut(OffcutEntry entry)

@@ -28,7 +28,7 @@ public sealed class MoveTrial(WorkCalendar calendar, ShopClock clock, ImmutableA
     public DateTimeOffset Start => After.Tasks.Where(t => Tasks.Contains(t.Task.Id)).Min(t => t.Start);
 
     /// <summary>What else moves.</summary>
-    public ImmutableArray<CalendarTask> Others => IsMoved ? CalendarMoves.AlsoMoved(Before, After, Tasks) : [];
+    public ImmutableArray<CalendarTask> Others { get; private set; } = [];
 
     /// <summary>Gifts that are late now and were not before.</summary>
     public ImmutableArray<CalendarGift> LateNow => [.. After.Gifts.Where(g => g.IsLate && Before.Gifts.All(b => b.Gift != g.Gift || !b.IsLate))];
@@ -52,11 +52,13 @@ public sealed class MoveTrial(WorkCalendar calendar, ShopClock clock, ImmutableA
     public void Drop(DateOnly day, DateTimeOffset now) => Take(CalendarMoves.ToDay(Before, clock, Tasks, day, now));
 
     /// <summary>As it was.</summary>
-    public void PutBack() => (After, Refused) = (Before, []);
+    public void PutBack() => (After, Others, Refused) = (Before, [], []);
 
     private void Take(CalendarOutcome outcome)
     {
         Refused = outcome is CalendarOutcome.Impossible impossible ? impossible.Reasons : [];
-        if (outcome is CalendarOutcome.Dated dated) After = dated.Calendar;
+        if (outcome is not CalendarOutcome.Dated dated) return;
+        After = dated.Calendar;
+        Others = CalendarMoves.AlsoMoved(Before, After, Tasks);
     }
 }

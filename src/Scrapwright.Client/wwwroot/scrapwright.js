@@ -137,7 +137,7 @@ export function listenForDays(weeks, page) {
   let drag = null;
 
   const dayAt = event => {
-    const found = document.elementsFromPoint(event.clientX, event.clientY).map(e => e.closest('[data-day]')).find(e => e);
+    const found = document.elementsFromPoint(event.clientX, event.clientY).filter(e => !drag.line.contains(e)).map(e => e.closest('[data-day]')).find(e => e);
     return found && found.classList.contains('open') ? found : null;
   };
 
@@ -148,6 +148,10 @@ export function listenForDays(weeks, page) {
     ended.line.style.transform = '';
     ended.line.classList.remove('dragged');
     if (ended.day) ended.day.classList.remove('drop-here');
+    // What was dragged is not also chosen by the click that follows.
+    const swallow = click => { click.stopPropagation(); click.preventDefault(); };
+    weeks.addEventListener('click', swallow, { capture: true, once: true });
+    setTimeout(() => weeks.removeEventListener('click', swallow, { capture: true }), 0);
     const home = ended.line.closest('[data-day]');
     if (stays && ended.day && ended.day !== home) page.invokeMethodAsync('LineDropped', ended.line.dataset.line, ended.day.dataset.day);
   };
@@ -181,7 +185,6 @@ export function listenForDays(weeks, page) {
 
   weeks.addEventListener('pointerup', event => end(event, true));
   weeks.addEventListener('pointercancel', event => end(event, false));
-  // What was dragged is not also chosen by the click that follows.
   weeks.addEventListener('lostpointercapture', event => end(event, false));
 
   weeks.addEventListener('keydown', event => {

@@ -86,24 +86,17 @@ public static class CalendarMoves
         return [.. after.Tasks.Where(t => !tasks.Contains(t.Task.Id) && starts.GetValueOrDefault(t.Task.Id) != t.Start)];
     }
 
-    // Of the places in the nearest window that has one, that which moves the fewest others.
+    // The first place that serves: in a browser each try takes a while, and places are in the order in which they push less.
     private static CalendarOutcome First(WorkCalendar calendar, ShopClock clock, ImmutableArray<string> tasks, MovePlaces place, IEnumerable<ScheduleWindow> windows)
     {
         CalendarOutcome.Impossible? refused = null;
-        foreach (var window in windows)
+        foreach (var start in windows.SelectMany(place.StartsIn))
         {
-            (WorkCalendar Calendar, int Moved)? best = null;
-            foreach (var start in place.StartsIn(window))
+            switch (Move(calendar, clock, tasks, start))
             {
-                var outcome = Move(calendar, clock, tasks, start);
-                if (outcome is CalendarOutcome.Impossible impossible) refused ??= impossible;
-                if (outcome is not CalendarOutcome.Dated { Calendar: { } moved }) continue;
-                var count = AlsoMoved(calendar, moved, tasks).Length;
-                if (best is null || count < best.Value.Moved) best = (moved, count);
-                if (count == 0) break;
+                case CalendarOutcome.Dated dated: return dated;
+                case CalendarOutcome.Impossible impossible: refused ??= impossible; break;
             }
-
-            if (best is { } found) return new CalendarOutcome.Dated(found.Calendar);
         }
 
         return refused ?? new CalendarOutcome.Impossible([new(TitleOf(calendar, tasks[0]), "no room there", $"{place.WholeMinutes} min in one window, after what it waits for")]);

@@ -44,7 +44,7 @@ public static class ScheduleBuilder
 
     /// <summary>
     /// Moves one task and shows what else moves: the task starts just then; the others keep their start where it still holds, and otherwise go to the earliest later place, in their old order.
-    /// The outcome has the moved task's start among its tasks, not in the problem.
+    /// The outcome has the moved task's start among its tasks, not in the problem; its bounds are by links and hours alone, so that a browser has the answer at once.
     /// </summary>
     /// <param name="problem">The problem.</param>
     /// <param name="schedule">A schedule of it; tasks that it does not have are placed last.</param>
@@ -59,7 +59,7 @@ public static class ScheduleBuilder
         return WithFacts(moved, (facts, ranges) =>
         {
             var moving = new Moving(facts, ranges, schedule, facts.Number[task]);
-            return moving.Run() is { } placement ? Scheduled(facts, ranges, placement) : NoPlace(facts, ranges, moving.Placing);
+            return moving.Run() is { } placement ? new ScheduleOutcome.Scheduled(placement.ToSchedule(facts, LevelBounds.Of(facts, ranges, isQuick: true))) : NoPlace(facts, ranges, moving.Placing);
         });
     }
 

@@ -37,6 +37,10 @@ internal sealed class CalendarSettings : CommandSettings
     [DefaultValue(5.0)]
     public double Seconds { get; init; } = 5;
 
+    [CommandOption("--why")]
+    [Description("Also say what holds it up, and what could be done about late gifts: the calendar is made again with one thing otherwise, for up to four times as many seconds. Nothing is changed by it.")]
+    public bool Why { get; init; }
+
     [CommandOption("--repeatable")]
     [Description("Count the search's work instead of seconds, on one core: the same input then gives the same calendar.")]
     public bool Repeatable { get; init; }

@@ -12,12 +12,12 @@ public sealed record CalendarChance
     public required int AskedPerMille { get; init; }
 
     /// <summary>Every gift with work left, in the calendar's order.</summary>
-    public required ImmutableArray<GiftChance> Gifts { get; init; }
+    public required ImmutableArray<ReadyChance> Gifts { get; init; }
 
     /// <summary>All of them together.</summary>
-    public required GiftChance All { get; init; }
+    public required ReadyChance All { get; init; }
 
     /// <summary>A gift's chance; null for one that has no work left, or is none.</summary>
     /// <param name="gift">Label of the gift.</param>
-    public GiftChance? Find(string gift) => Gifts.FirstOrDefault(g => g.Gift == gift);
+    public ReadyChance? Find(string gift) => Gifts.FirstOrDefault(g => g.Gift == gift);
 }

@@ -51,11 +51,12 @@ internal sealed class ChanceMaker
         return ready;
     }
 
-    private GiftChance Chance(string gift, DateOnly? day, int? due, int inTime, int[] ready, int planned, int[] which)
+    private ReadyChance Chance(string gift, DateOnly? day, int? due, int inTime, int[] ready, int planned, int[] which)
     {
         var asked = Asked(ready);
-        int? start = due is null ? null : LastStart(evenings.All.Length - 1, which, isSafe: false);
-        int? safe = start is { } last ? LastStart(last, which, isSafe: true) : null;
+        var held = which.SelectMany(runs.TasksOf).ToHashSet();
+        int? start = due is null ? null : LastStart(which, held);
+        int? safe = start is { } last ? LastSafeStart(last, which, held) : null;
         return new()
         {
             Gift = gift,
@@ -76,39 +77,47 @@ internal sealed class ChanceMaker
         return sorted[(int)(((((long)rules.AskedPerMille * sorted.Length) + 999) / 1000) - 1)];
     }
 
-    /// <summary>The last window, by halving, in which the first task of some deliveries can start; null when none is early enough.</summary>
-    /// <param name="latest">No later window is asked for.</param>
-    /// <param name="which">The deliveries; those without a date do not matter.</param>
-    /// <param name="isSafe">As often as asked for, or with the planned minutes.</param>
-    private int? LastStart(int latest, int[] which, bool isSafe)
+    /// <summary>The last window, by halving, in which the first task of some deliveries can start with the planned minutes; null when none is early enough.</summary>
+    private int? LastStart(int[] which, HashSet<int> held)
     {
-        var held = which.SelectMany(runs.TasksOf).ToHashSet();
         // The date itself is no evening to start in.
         var due = which.Select(i => deliveries[i].Due).Max() ?? 0;
-        var (low, high) = (-1, Math.Min(latest, Array.FindLastIndex(evenings.All, w => w.Start < due)));
+        var (low, high) = (-1, Array.FindLastIndex(evenings.All, w => w.Start < due));
         while (low < high)
         {
             cancellationToken.ThrowIfCancellationRequested();
             var middle = (low + high + 1) / 2;
-            if (KeepsDates(which, held, evenings.All[middle].Start, isSafe)) low = middle;
+            if (KeepsDates(which, held, evenings.All[middle].Start)) low = middle;
             else high = middle - 1;
         }
 
         return low >= 0 ? low : null;
     }
 
-    private bool KeepsDates(int[] which, HashSet<int> held, int until, bool isSafe)
+    /// <summary>The same as often as asked for. It lies near the one for planned minutes, so windows are tried from there backwards: most fail after a few runs.</summary>
+    private int? LastSafeStart(int latest, int[] which, HashSet<int> held)
     {
-        if (!isSafe)
+        for (var window = latest; window >= 0; window--)
         {
-            runs.Run(WorkRuns.AsPlanned, held, until);
-            return AreInTime(which);
+            if (KeepsDatesOften(which, held, evenings.All[window].Start)) return window;
         }
 
+        return null;
+    }
+
+    private bool KeepsDates(int[] which, HashSet<int> held, int until)
+    {
+        runs.Run(WorkRuns.AsPlanned, held, until);
+        return AreInTime(which);
+    }
+
+    private bool KeepsDatesOften(int[] which, HashSet<int> held, int until)
+    {
         var count = Math.Min(rules.StartRuns, rules.Runs);
         var late = count - (int)((((long)rules.AskedPerMille * count) + 999) / 1000);
         for (var run = 0; run < count; run++)
         {
+            cancellationToken.ThrowIfCancellationRequested();
             runs.Run(run, held, until);
             if (!AreInTime(which) && --late < 0) return false;
         }

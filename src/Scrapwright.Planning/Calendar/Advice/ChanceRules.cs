@@ -6,8 +6,8 @@ public sealed record ChanceRules
     /// <summary>How many times the work is gone through; above zero. With 2,000 a chance is known to within about a point: binomial, two standard deviations at 95 %.</summary>
     public int Runs { get; init; } = 2000;
 
-    /// <summary>How many times for each evening that is tried as a start; above zero, at most <see cref="Runs"/>.</summary>
-    public int StartRuns { get; init; } = 400;
+    /// <summary>How many times for each evening that is tried as a start; above zero, no more than <see cref="Runs"/> count. With 200 it is known to within about three points.</summary>
+    public int StartRuns { get; init; } = 200;
 
     /// <summary>Seed of the drawn numbers.</summary>
     public int Seed { get; init; } = 1;

@@ -1,7 +1,7 @@
 namespace Scrapwright.Core.Calendar;
 
 /// <summary>How likely a gift is ready by its day when tasks take shorter or longer than planned.</summary>
-public sealed record GiftChance
+public sealed record ReadyChance
 {
     /// <summary>Label of the gift; empty for all gifts together.</summary>
     public required string Gift { get; init; }

@@ -10,7 +10,7 @@ internal static class CalendarWhyText
     {
         if (why.LongerSearchHelps) yield return "A longer search finds a better calendar: raise --seconds. What follows is counted from that one.";
         if (!why.Alternatives.IsEmpty) yield return "What could be done:";
-        foreach (var alternative in why.Alternatives) yield return $"  {alternative.Question} Then {Names(alternative.InTime)} {(alternative.InTime.Length == 1 ? "is" : "are")} in time{StillLate(alternative)}.";
+        foreach (var alternative in why.Alternatives) yield return $"  {alternative.Question} Then {Names(alternative.InTime)} {(alternative.InTime.Length == 1 ? "is" : "are")} in time{Late(alternative)}.";
         yield return why.HoldUps.IsEmpty ? "Nothing that was tried makes it sooner by a day." : "What holds it up:";
         foreach (var holdUp in why.HoldUps) yield return $"  with {holdUp.What}: {string.Join("; ", Gains(holdUp))}";
         if (!why.NoGain.IsEmpty) yield return $"Tried without gain: {string.Join("; ", why.NoGain)}.";
@@ -22,10 +22,10 @@ internal static class CalendarWhyText
         if (!holdUp.InTime.IsEmpty) yield return $"{Names(holdUp.InTime)} in time";
         if (holdUp.HoursLessLate > 0) yield return $"{holdUp.HoursLessLate} hour{(holdUp.HoursLessLate == 1 ? "" : "s")} less late in all";
         if (holdUp.SoonerDays > 0) yield return $"the last gift {holdUp.SoonerDays} day{(holdUp.SoonerDays == 1 ? "" : "s")} sooner";
-        yield return string.Join(", ", holdUp.Levels.Where(l => l.Kind is ScheduleLevelKind.Lateness or ScheduleLevelKind.AllReady).Select(CalendarText.Figure));
+        yield return string.Join(", ", holdUp.Levels.Where(l => l.Kind == ScheduleLevelKind.AllReady || (l.Kind == ScheduleLevelKind.Lateness && l.Value > 0)).Select(CalendarText.Figure));
     }
 
-    private static string StillLate(CalendarAlternative alternative) => alternative.StillLate.IsEmpty ? "" : $", {Names(alternative.StillLate)} still late";
+    private static string Late(CalendarAlternative alternative) => alternative.LateThen.IsEmpty ? "" : $"; late then: {Names(alternative.LateThen)}";
 
     private static string Names(IEnumerable<string> gifts) => string.Join(", ", gifts);
 }

@@ -11,15 +11,15 @@ internal static class ChanceText
     internal static IEnumerable<string> Lines(CalendarChance chance)
     {
         yield return $"How sure it is, of {chance.Runs} times with shorter and longer tasks:";
-        foreach (var gift in chance.Gifts) yield return $"  {gift.Gift}: {Line(gift, chance.AskedPerMille)}";
-        if (chance.Gifts.Length > 1) yield return $"  everything: {Line(chance.All, chance.AskedPerMille)}";
+        foreach (var gift in chance.Gifts) yield return $"  {gift.Gift}: {Line(gift, chance)}";
+        if (chance.Gifts.Length > 1) yield return $"  everything: {Line(chance.All, chance)}";
     }
 
-    private static string Line(ReadyChance gift, int asked) => string.Join("; ", Parts(gift, ChanceWords.Odds(asked)));
+    private static string Line(ReadyChance gift, CalendarChance chance) => string.Join("; ", Parts(gift, chance.Runs, ChanceWords.Odds(chance.AskedPerMille)));
 
-    private static IEnumerable<string> Parts(ReadyChance gift, string asked)
+    private static IEnumerable<string> Parts(ReadyChance gift, int runs, string asked)
     {
-        if (gift.PerMille is { } perMille) yield return $"in time {ChanceWords.Both(perMille)}";
+        if (gift.PerMille is { } perMille) yield return perMille == 0 ? $"in time less than once in {Math.Min(runs, 1000)} times" : $"in time {ChanceWords.Both(perMille)}";
         yield return gift.ReadyBy is { } day ? $"ready by {Day(day)} {asked}" : $"on no day ready {asked}";
         if (gift.PerMille is null) yield break;
         yield return gift.StartBy is { } start ? $"start by {Day(start)}" : "no evening left to start in time";

@@ -20,6 +20,6 @@ public sealed record CalendarAlternative
     /// <summary>Labels of gifts that are late and would be in time.</summary>
     public required ImmutableArray<string> InTime { get; init; }
 
-    /// <summary>Labels of gifts that would be late.</summary>
-    public required ImmutableArray<string> StillLate { get; init; }
+    /// <summary>Labels of gifts that would be late, those among them that are in time now.</summary>
+    public required ImmutableArray<string> LateThen { get; init; }
 }

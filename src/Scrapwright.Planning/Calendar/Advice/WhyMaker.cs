@@ -43,7 +43,7 @@ internal sealed class WhyMaker
             Alternatives =
             [
                 .. gains.Select(g => Alternative(g.Variant, g.Calendar)).Where(a => !a.InTime.IsEmpty)
-                    .OrderByDescending(a => a.LeftOutPriority ?? int.MaxValue).ThenByDescending(a => a.InTime.Length).ThenBy(a => a.StillLate.Length),
+                    .OrderByDescending(a => a.LeftOutPriority ?? int.MaxValue).ThenByDescending(a => a.InTime.Length).ThenBy(a => a.LateThen.Length),
             ],
             NoGain = [.. noGain],
             NotTried = [.. notTried],
@@ -147,6 +147,6 @@ internal sealed class WhyMaker
         LeftOut = variant.LeftOut?.Label ?? "",
         LeftOutPriority = variant.LeftOut?.Priority,
         InTime = [.. InTime(other)],
-        StillLate = [.. other.Gifts.Where(g => g.IsLate).Select(g => g.Gift)],
+        LateThen = [.. other.Gifts.Where(g => g.IsLate).Select(g => g.Gift)],
     };
 }

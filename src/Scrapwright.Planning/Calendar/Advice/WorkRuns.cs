@@ -97,25 +97,37 @@ internal sealed class WorkRuns
         Deliveries = [.. problem.Deliveries.Select(d => d with { Last = [.. d.Last] })],
     };
 
-    // The order alone may place tasks otherwise than the calendar has them, settings being what they are. As far as that makes a gift later, tasks wait for their evening, else for their very minute.
+    // Placing one after the other sets up just before a task and never earlier, so the order alone may give other times than the calendar. Of a few orders, with tasks that wait for nothing, for their evening or
+    // for their very minute, the one is taken that comes nearest with the planned minutes; of equals the freest.
     private void KeepDates(ScheduleProblem problem, Schedule schedule, Dictionary<string, int> starts)
     {
         int[] planned = [.. problem.Deliveries.Select(d => d.Last.Select(l => starts[l.Task] + problem.Tasks[facts.Number[l.Task]].Minutes + l.WaitMinutes).DefaultIfEmpty(0).Max())];
-        if (IsNoLater(planned)) return;
-        for (var task = 0; task < facts.Count; task++)
+        int[] start = [.. schedule.Tasks.Select(t => t.Start)];
+        int[] evening = [.. start.Select((s, task) => facts.Hours[task] == ScheduleFacts.None ? s : facts.Windows[facts.Hours[task]].Last(w => w.Start <= s).Start)];
+        long[] byStart = [.. start], bySetting = [.. schedule.Tasks.Select(t => SettingStart(problem, schedule, t))];
+        var best = (Lost: int.MaxValue, Later: long.MaxValue, Keys: byStart, Floor: floor);
+        foreach (var someFloor in (int[][])[new int[facts.Count], evening, start])
         {
-            var start = schedule.Tasks[task].Start;
-            floor[task] = facts.Hours[task] == ScheduleFacts.None ? start : facts.Windows[facts.Hours[task]].Last(w => w.Start <= start).Start;
+            foreach (var someKeys in (long[][])[byStart, bySetting])
+            {
+                someKeys.CopyTo(keys, 0);
+                someFloor.CopyTo(floor, 0);
+                Run(AsPlanned);
+                var lost = planned.Index().Count(p => facts.Deliveries[p.Index].Due is { } due && p.Item <= due && Ready[p.Index] > due);
+                var later = planned.Index().Sum(p => Math.Max(0L, Ready[p.Index] - p.Item));
+                if ((lost, later).CompareTo((best.Lost, best.Later)) < 0) best = (lost, later, someKeys, someFloor);
+            }
         }
 
-        if (IsNoLater(planned)) return;
-        for (var task = 0; task < facts.Count; task++) floor[task] = schedule.Tasks[task].Start;
+        best.Keys.CopyTo(keys, 0);
+        best.Floor.CopyTo(floor, 0);
     }
 
-    private bool IsNoLater(int[] planned)
+    // A task that a setting was set up for comes in the order where the setting up does.
+    private static long SettingStart(ScheduleProblem problem, Schedule schedule, ScheduledTask task)
     {
-        Run(AsPlanned);
-        return Ready.Zip(planned).All(pair => pair.First <= pair.Second);
+        var setting = problem.Tasks.First(t => t.Id == task.Task).SetUp;
+        return schedule.SetUps.Where(s => s.SetUp == setting && s.Start <= task.Start && s.End >= task.End).Select(s => (long)s.Start).DefaultIfEmpty(task.Start).Max();
     }
 
     private void Draw(int run)

@@ -23,6 +23,7 @@ public sealed class CalendarCommandTests(ExamplePlan example) : IClassFixture<Ex
         var calendar = CalendarJson.Read(File.ReadAllText(workshop.PathOf("calendar.json")));
         Assert.Empty(ScheduleAudit.Check(calendar.Problem, calendar.Schedule));
         Assert.StartsWith("BEGIN:VCALENDAR\r\n", File.ReadAllText(workshop.PathOf("calendar.ics")), StringComparison.Ordinal);
+        Assert.StartsWith("%PDF-", File.ReadAllText(workshop.PathOf("week.pdf")), StringComparison.Ordinal);
     }
 
     [Fact]

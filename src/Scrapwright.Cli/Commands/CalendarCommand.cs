@@ -84,12 +84,14 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
         foreach (var line in CalendarWhyText.Lines(why)) await terminal.Out.WriteLineAsync(line);
     }
 
-    private static string[] Write(WorkCalendar calendar, CalendarRequest request, CalendarSettings settings)
+    private static List<string> Write(WorkCalendar calendar, CalendarRequest request, CalendarSettings settings)
     {
-        string[] written = [Path.Combine(settings.Out, "calendar.json"), Path.Combine(settings.Out, CalendarFile.Name)];
+        List<string> written = [Path.Combine(settings.Out, "calendar.json"), Path.Combine(settings.Out, CalendarFile.Name)];
         using var files = new NewFiles();
         files.Add(written[0], stream => stream.Write(Plain.GetBytes(CalendarJson.Write(calendar).ReplaceLineEndings("\n") + "\n")));
         files.Add(written[1], stream => stream.Write(Plain.GetBytes(CalendarFile.Write(calendar, request.Plan.Request.Workshop, DateTimeOffset.UtcNow, request.Before))));
+        var weeks = Path.Combine(settings.Out, "week.pdf");
+        if (Printing.AddWeeks(files, weeks, calendar, request.Plan, Printing.Paper(settings.Paper, request.Plan.Request.Shop))) written.Add(weeks);
         files.Keep();
         return written;
     }

@@ -4,13 +4,32 @@ namespace Scrapwright.Core.Calendar.Building;
 internal static class LevelBounds
 {
     /// <summary>By level. Each bound holds for every schedule, whatever its other levels.</summary>
-    internal static long[] Of(ScheduleFacts facts, StartRanges ranges) => [.. facts.Levels.Select(level => level.Kind switch
+    internal static long[] Of(ScheduleFacts facts, StartRanges ranges)
     {
-        ScheduleLevelKind.Lateness => Lateness(facts, ranges, level.Priority!.Value),
-        ScheduleLevelKind.AllReady => AllReady(facts, ranges),
-        ScheduleLevelKind.SetUps => SetUps(facts),
-        _ => facts.Problem.Before.IsEmpty ? 0 : Moved(facts, ranges),
-    })];
+        var refuted = new RefutedValues(facts, ranges);
+        return [.. facts.Levels.Select((level, i) => level.Kind switch
+        {
+            ScheduleLevelKind.Lateness => refuted.Bound(i, Lateness(facts, ranges, level.Priority!.Value), MostHoursLate(facts, level.Priority.Value), []),
+            ScheduleLevelKind.AllReady => refuted.Bound(i, AllReady(facts, ranges), facts.Problem.HorizonMinutes, []),
+            ScheduleLevelKind.SetUps => SetUps(facts),
+            _ => facts.Problem.Before.IsEmpty ? 0 : Moved(facts, ranges),
+        })];
+    }
+
+    /// <summary>By level, for schedules that have the values of the levels before.</summary>
+    /// <param name="facts">The problem.</param>
+    /// <param name="ranges">When tasks can start.</param>
+    /// <param name="values">By level.</param>
+    /// <param name="bounds">Those known; raised.</param>
+    internal static void Raise(ScheduleFacts facts, StartRanges ranges, long[] values, long[] bounds)
+    {
+        var refuted = new RefutedValues(facts, ranges);
+        for (var i = 0; i < values.Length; i++)
+        {
+            if (values[i] > bounds[i] && facts.Levels[i].Kind is ScheduleLevelKind.Lateness or ScheduleLevelKind.AllReady)
+                bounds[i] = refuted.Bound(i, bounds[i], values[i], values.AsSpan(0, i));
+        }
+    }
 
     /// <summary>Minutes of setting up: each setting at least as often as its work needs windows.</summary>
     internal static long SetUps(ScheduleFacts facts)
@@ -35,12 +54,16 @@ internal static class LevelBounds
     }
 
     /// <summary>True when no two of the tasks can be worked at together.</summary>
-    private static bool ShareOne(ScheduleFacts facts, IReadOnlyCollection<int> tasks) => facts.Needs[tasks.First()]
+    internal static bool ShareOne(ScheduleFacts facts, IReadOnlyCollection<int> tasks) => facts.Needs[tasks.First()]
         .Any(need => tasks.All(t => facts.Needs[t].Any(n => n.Resource == need.Resource && n.Amount * 2 > facts.Capacity[n.Resource])));
 
     private static long Lateness(ScheduleFacts facts, StartRanges ranges, int priority) => facts.Deliveries
         .Where(d => d.Due is not null && d.Priority == priority)
         .Sum(d => LevelValues.HoursLate(LevelValues.Ready(facts, d, ranges.Earliest), d.Due!.Value));
+
+    private static long MostHoursLate(ScheduleFacts facts, int priority) => facts.Deliveries
+        .Where(d => d.Due is not null && d.Priority == priority)
+        .Sum(d => LevelValues.HoursLate(facts.Problem.HorizonMinutes, d.Due!.Value));
 
     private static long Moved(ScheduleFacts facts, StartRanges ranges) => Enumerable.Range(0, facts.Count)
         .Count(t => facts.Before[t] != ScheduleFacts.None && (facts.Before[t] < ranges.Earliest[t] || facts.Before[t] > ranges.Latest[t]));

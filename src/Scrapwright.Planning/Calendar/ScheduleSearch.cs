@@ -61,8 +61,11 @@ internal sealed class ScheduleSearch
         if (!IsProven) SearchOrders();
         for (var level = 0; level < facts.Levels.Length && !IsOver; level++)
         {
+            if (Best.Values[level] > Bounds[level]) LevelBounds.Raise(facts, ranges, Best.Values, Bounds);
             if (Best.Values[level] > Bounds[level]) Improve(level);
         }
+
+        LevelBounds.Raise(facts, ranges, Best.Values, Bounds);
     }
 
     private bool IsProven => Best!.Values.AsSpan().SequenceEqual(Bounds);

@@ -6,14 +6,35 @@ internal static class LevelBounds
     /// <summary>By level. Each bound holds for every schedule, whatever its other levels.</summary>
     /// <param name="facts">The problem.</param>
     /// <param name="ranges">When each task can start.</param>
-    /// <param name="isQuick">Leave out what there is only so much of: four fifths of the time, and a bound that is less close.</param>
-    internal static long[] Of(ScheduleFacts facts, StartRanges ranges, bool isQuick = false) => [.. facts.Levels.Select(level => level.Kind switch
+    /// <param name="isQuick">Leave out what there is only so much of: most of the time, and a bound that is less close.</param>
+    internal static long[] Of(ScheduleFacts facts, StartRanges ranges, bool isQuick = false)
     {
-        ScheduleLevelKind.Lateness => Lateness(facts, ranges, level.Priority!.Value),
-        ScheduleLevelKind.AllReady => AllReady(facts, ranges, isQuick),
-        ScheduleLevelKind.SetUps => SetUps(facts),
-        _ => facts.Problem.Before.IsEmpty ? 0 : Moved(facts, ranges),
-    })];
+        var refuted = new RefutedValues(facts, ranges);
+        return [.. facts.Levels.Select((level, i) => level.Kind switch
+        {
+            ScheduleLevelKind.Lateness => Refuted(i, Lateness(facts, ranges, level.Priority!.Value), MostHoursLate(facts, level.Priority.Value)),
+            ScheduleLevelKind.AllReady => Refuted(i, AllReady(facts, ranges, isQuick), facts.Problem.HorizonMinutes),
+            ScheduleLevelKind.SetUps => SetUps(facts),
+            _ => facts.Problem.Before.IsEmpty ? 0 : Moved(facts, ranges),
+        })];
+
+        long Refuted(int level, long bound, long most) => isQuick ? bound : refuted.Bound(level, bound, most, []);
+    }
+
+    /// <summary>By level, for schedules that have the values of the levels before.</summary>
+    /// <param name="facts">The problem.</param>
+    /// <param name="ranges">When tasks can start.</param>
+    /// <param name="values">By level.</param>
+    /// <param name="bounds">Those known; raised.</param>
+    internal static void Raise(ScheduleFacts facts, StartRanges ranges, long[] values, long[] bounds)
+    {
+        var refuted = new RefutedValues(facts, ranges);
+        for (var i = 0; i < values.Length; i++)
+        {
+            if (values[i] > bounds[i] && facts.Levels[i].Kind is ScheduleLevelKind.Lateness or ScheduleLevelKind.AllReady)
+                bounds[i] = refuted.Bound(i, bounds[i], values[i], values.AsSpan(0, i));
+        }
+    }
 
     /// <summary>Minutes of setting up: each setting at least as often as its work needs windows.</summary>
     internal static long SetUps(ScheduleFacts facts)
@@ -38,12 +59,16 @@ internal static class LevelBounds
     }
 
     /// <summary>True when no two of the tasks can be worked at together.</summary>
-    private static bool ShareOne(ScheduleFacts facts, IReadOnlyCollection<int> tasks) => facts.Needs[tasks.First()]
+    internal static bool ShareOne(ScheduleFacts facts, IReadOnlyCollection<int> tasks) => facts.Needs[tasks.First()]
         .Any(need => tasks.All(t => facts.Needs[t].Any(n => n.Resource == need.Resource && n.Amount * 2 > facts.Capacity[n.Resource])));
 
     private static long Lateness(ScheduleFacts facts, StartRanges ranges, int priority) => facts.Deliveries
         .Where(d => d.Due is not null && d.Priority == priority)
         .Sum(d => LevelValues.HoursLate(LevelValues.Ready(facts, d, ranges.Earliest), d.Due!.Value));
+
+    private static long MostHoursLate(ScheduleFacts facts, int priority) => facts.Deliveries
+        .Where(d => d.Due is not null && d.Priority == priority)
+        .Sum(d => LevelValues.HoursLate(facts.Problem.HorizonMinutes, d.Due!.Value));
 
     private static long Moved(ScheduleFacts facts, StartRanges ranges) => Enumerable.Range(0, facts.Count)
         .Count(t => facts.Before[t] != ScheduleFacts.None && (facts.Before[t] < ranges.Earliest[t] || facts.Before[t] > ranges.Latest[t]));

@@ -57,17 +57,15 @@ internal sealed class ResourceBound
     /// <summary>Work and settings in the hours that are open.</summary>
     private long InHours(int[] some, int from)
     {
+        // Settings before a first task may stand before it, so only those that more windows need count here; the rest is for the overload of hours.
         var work = some.Sum(t => (long)amount[t] * facts.Minutes[t]);
-        var begin = from;
         foreach (var group in some.Where(t => facts.SetUp[t] != ScheduleFacts.None).GroupBy(t => facts.SetUp[t]))
         {
             var setUp = facts.SetUps[group.Key];
-            if (setUp.Maker != resource) continue;
-            work += (long)setUp.Minutes * LevelBounds.LeastSetUps(facts, group.Key, [.. group]);
-            begin = Math.Min(begin, from - setUp.Minutes);
+            if (setUp.Maker == resource) work += (long)setUp.Minutes * (LevelBounds.LeastSetUps(facts, group.Key, [.. group]) - 1);
         }
 
-        return TimeAfter(begin, (work + facts.Capacity[resource] - 1) / facts.Capacity[resource]);
+        return TimeAfter(from, (work + facts.Capacity[resource] - 1) / facts.Capacity[resource]);
     }
 
     /// <summary>Work and what is held afterwards, at any hour; what the last ones hold may go on when all is ready.</summary>

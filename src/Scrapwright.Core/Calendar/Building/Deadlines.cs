@@ -1,23 +1,27 @@
-using Scrapwright.Core.Calendar;
-using Scrapwright.Core.Calendar.Building;
+namespace Scrapwright.Core.Calendar.Building;
 
-namespace Scrapwright.Planning.Calendar;
-
-/// <summary>What the values reached so far say about when tasks have to be over.</summary>
+/// <summary>What values of levels say about when tasks have to be over.</summary>
 internal static class Deadlines
 {
     /// <summary>Ranges within which every schedule lies that is no worse on the levels up to one.</summary>
     internal static StartRanges Narrow(ScheduleFacts facts, StartRanges ranges, long[] values, int level)
     {
         var latestEnd = facts.LatestEnd.ToArray();
-        for (var i = 0; i <= level; i++)
-        {
-            var (kind, priority) = facts.Levels[i];
-            if (kind == ScheduleLevelKind.AllReady) LimitReady(facts, latestEnd, values[i]);
-            if (kind == ScheduleLevelKind.Lateness) LimitLateness(facts, latestEnd, ranges, priority!.Value, values[i]);
-        }
-
+        for (var i = 0; i <= level; i++) Limit(facts, latestEnd, ranges, i, values[i]);
         return new StartRanges(facts, latestEnd, ranges.Earliest);
+    }
+
+    /// <summary>Brings latest ends forward to those of every schedule that has no more of a level.</summary>
+    /// <param name="facts">The problem.</param>
+    /// <param name="latestEnd">By task; changed.</param>
+    /// <param name="ranges">When tasks can start at the earliest.</param>
+    /// <param name="level">Number of the level.</param>
+    /// <param name="value">Its value.</param>
+    internal static void Limit(ScheduleFacts facts, int[] latestEnd, StartRanges ranges, int level, long value)
+    {
+        var (kind, priority) = facts.Levels[level];
+        if (kind == ScheduleLevelKind.AllReady) LimitReady(facts, latestEnd, value);
+        if (kind == ScheduleLevelKind.Lateness) LimitLateness(facts, latestEnd, ranges, priority!.Value, value);
     }
 
     /// <summary>One delivery may have all the hours of its priority that the others do not need anyway.</summary>

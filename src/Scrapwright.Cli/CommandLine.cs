@@ -65,7 +65,7 @@ internal static class CommandLine
             .WithExample("ideas", "shed", "--offcut", "W3")
             .WithExample("ideas", "shed", "--buy", "--seconds", "60");
         config.AddCommand<CalendarCommand>("calendar")
-            .WithDescription("Put the work of a plan on the shop's evenings, so that every gift is ready by its day. Writes calendar.json and calendar.ics for the calendar on a phone.")
+            .WithDescription("Put the work of a plan on the shop's evenings, so that every gift is ready by its day. Writes calendar.json, calendar.ics for the calendar on a phone, and week.pdf for the wall.")
             .WithExample("calendar", "out/plan.json", "--out", "out", "--workshop", "shed")
             .WithExample("calendar", "out/plan.json", "--out", "out", "--start", "2027-05-04");
         config.AddCommand<SheetsCommand>("sheets")

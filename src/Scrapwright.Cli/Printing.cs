@@ -1,5 +1,6 @@
 using System.Text;
 using Scrapwright.Cli.Output;
+using Scrapwright.Core.Calendar;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Sheets;
@@ -28,6 +29,15 @@ internal static class Printing
     internal static bool AddLabels(NewFiles files, string path, Plan plan, PaperSize paper)
     {
         var sheets = StripLabels.For(plan, paper);
+        if (sheets.IsEmpty) return false;
+        Add(files, path, sheets);
+        return true;
+    }
+
+    /// <summary>The weeks of a calendar; false and no file when nothing is left to do.</summary>
+    internal static bool AddWeeks(NewFiles files, string path, WorkCalendar calendar, Plan plan, PaperSize paper)
+    {
+        var sheets = WeekSheets.For(calendar, plan, paper);
         if (sheets.IsEmpty) return false;
         Add(files, path, sheets);
         return true;

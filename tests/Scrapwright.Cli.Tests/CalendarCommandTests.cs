@@ -16,10 +16,14 @@ public sealed class CalendarCommandTests(ExamplePlan example) : IClassFixture<Ex
         Assert.Contains("Everything is ready in time.", ran.Output, StringComparison.Ordinal);
         Assert.Contains("Tuesday 5 January 2027, 18:30 to 21:30:\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains(" days to spare)\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("How sure it is, of 2000 times with shorter and longer tasks:\n", ran.Output, StringComparison.Ordinal);
+        Assert.Matches("\n  everything: in time .* times? in .*; ready by \\w+day \\d+ \\w+ 19 times in 20; start by |\n  everything: in time nearly always ", ran.Output);
+        Assert.DoesNotContain("What holds it up", ran.Output, StringComparison.Ordinal);
         ran.IsPlain();
         var calendar = CalendarJson.Read(File.ReadAllText(workshop.PathOf("calendar.json")));
         Assert.Empty(ScheduleAudit.Check(calendar.Problem, calendar.Schedule));
         Assert.StartsWith("BEGIN:VCALENDAR\r\n", File.ReadAllText(workshop.PathOf("calendar.ics")), StringComparison.Ordinal);
+        Assert.StartsWith("%PDF-", File.ReadAllText(workshop.PathOf("week.pdf")), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -32,6 +36,21 @@ public sealed class CalendarCommandTests(ExamplePlan example) : IClassFixture<Ex
         Assert.Equal(1, ran.Code);
         Assert.Contains("gifts late.", ran.Output, StringComparison.Ordinal);
         Assert.Contains("(LATE by ", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Asked_why_it_says_what_would_help_and_asks_about_late_gifts()
+    {
+        using var workshop = new Workshop();
+
+        var ran = await Program.RunAsync("calendar", example.Plan, "--workshop", example.Shed, "--out", workshop.Folder, "--start", "2027-05-31 12:00", "--seconds", "1", "--why");
+
+        // Oil dries for a week, other finishes within two days: whatever the search finds, that helps.
+        Assert.Equal(1, ran.Code);
+        Assert.Contains("\nWhat could be done:\n", ran.Output, StringComparison.Ordinal);
+        Assert.Matches("\n  Would .* do instead of drying oil .*\\? Then .* in time", ran.Output);
+        Assert.Contains("\nWhat holds it up:\n  with ", ran.Output, StringComparison.Ordinal);
+        ran.IsPlain();
     }
 
     [Fact]
@@ -60,7 +79,7 @@ public sealed class CalendarCommandTests(ExamplePlan example) : IClassFixture<Ex
         var ran = await Program.RunAsync([.. arguments, "--before", before]);
 
         Assert.Equal(0, ran.Code);
-        Assert.Contains("  moved: 0 tasks, the least there can be\n", ran.Output, StringComparison.Ordinal);
+        Assert.Matches("\n  moved: [0-9]+ tasks, ", ran.Output);
     }
 
     [Theory]

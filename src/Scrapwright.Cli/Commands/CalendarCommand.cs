@@ -6,6 +6,7 @@ using Scrapwright.Core.Shops;
 using Scrapwright.Files;
 using Scrapwright.ICalendar;
 using Scrapwright.Planning;
+using Scrapwright.Planning.Calendar.Advice;
 using Spectre.Console.Cli;
 
 namespace Scrapwright.Cli.Commands;
@@ -60,6 +61,8 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
             case CalendarOutcome.Dated dated:
                 var written = Write(dated.Calendar, request, settings);
                 foreach (var line in CalendarText.Lines(dated.Calendar, request.Plan)) await terminal.Out.WriteLineAsync(line);
+                foreach (var line in ChanceText.Lines(CalendarChances.Of(dated.Calendar))) await terminal.Out.WriteLineAsync(line);
+                if (settings.Why) await WhyAsync(request, dated.Calendar, limits, stop.Token);
                 await terminal.Out.WriteLineAsync($"Written: {string.Join(", ", written)}");
                 break;
             case CalendarOutcome.Impossible impossible:
@@ -74,12 +77,21 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
         return ExitCodes.Of(outcome);
     }
 
-    private static string[] Write(WorkCalendar calendar, CalendarRequest request, CalendarSettings settings)
+    private async Task WhyAsync(CalendarRequest request, WorkCalendar calendar, PlanLimits limits, CancellationToken cancellationToken)
     {
-        string[] written = [Path.Combine(settings.Out, "calendar.json"), Path.Combine(settings.Out, CalendarFile.Name)];
+        // Some fifteen questions share the time: four times the calendar's own is enough for the example, our own choice.
+        var why = await CalendarAdviser.WhyAsync(request, calendar, limits with { Seconds = limits.Seconds * 4 }, null, cancellationToken);
+        foreach (var line in CalendarWhyText.Lines(why)) await terminal.Out.WriteLineAsync(line);
+    }
+
+    private static List<string> Write(WorkCalendar calendar, CalendarRequest request, CalendarSettings settings)
+    {
+        List<string> written = [Path.Combine(settings.Out, "calendar.json"), Path.Combine(settings.Out, CalendarFile.Name)];
         using var files = new NewFiles();
         files.Add(written[0], stream => stream.Write(Plain.GetBytes(CalendarJson.Write(calendar).ReplaceLineEndings("\n") + "\n")));
         files.Add(written[1], stream => stream.Write(Plain.GetBytes(CalendarFile.Write(calendar, request.Plan.Request.Workshop, DateTimeOffset.UtcNow, request.Before))));
+        var weeks = Path.Combine(settings.Out, "week.pdf");
+        if (Printing.AddWeeks(files, weeks, calendar, request.Plan, Printing.Paper(settings.Paper, request.Plan.Request.Shop))) written.Add(weeks);
         files.Keep();
         return written;
     }

@@ -17,7 +17,7 @@ internal sealed class CalendarSettings : CommandSettings
     public string Plan { get; init; } = "";
 
     [CommandOption("-o|--out <OUT>", isRequired: true)]
-    [Description("Folder for calendar.json and calendar.ics; made when it is not there. Files of these names are replaced.")]
+    [Description("Folder for calendar.json, calendar.ics and week.pdf; made when it is not there. Files of these names are replaced.")]
     public string Out { get; init; } = "";
 
     [CommandOption("-w|--workshop <FOLDER>")]
@@ -37,6 +37,14 @@ internal sealed class CalendarSettings : CommandSettings
     [DefaultValue(5.0)]
     public double Seconds { get; init; } = 5;
 
+    [CommandOption("--why")]
+    [Description("Also say what holds it up, and what could be done about late gifts: the calendar is made again with one thing otherwise, for up to four times as many seconds. Nothing is changed by it.")]
+    public bool Why { get; init; }
+
+    [CommandOption("-p|--paper <PAPER>")]
+    [Description(PaperName.Description)]
+    public string? Paper { get; init; }
+
     [CommandOption("--repeatable")]
     [Description("Count the search's work instead of seconds, on one core: the same input then gives the same calendar.")]
     public bool Repeatable { get; init; }
@@ -49,7 +57,7 @@ internal sealed class CalendarSettings : CommandSettings
         if (string.IsNullOrWhiteSpace(Plan)) return ValidationResult.Error("PLAN is empty; expected a plan.json.");
         if (string.IsNullOrWhiteSpace(Out)) return ValidationResult.Error("--out is empty; expected a folder.");
         if (Start is not null && Parse(Start) is null) return ValidationResult.Error($"--start: found {Start}, expected a day such as 2027-05-04, or with a time such as \"2027-05-04 18:30\".");
-        return Seconds > 0 && Seconds <= MostSeconds ? ValidationResult.Success() : ValidationResult.Error($"--seconds: found {Seconds}, expected a number above 0 and at most {MostSeconds}.");
+        return Seconds > 0 && Seconds <= MostSeconds ? PaperName.Check(Paper) : ValidationResult.Error($"--seconds: found {Seconds}, expected a number above 0 and at most {MostSeconds}.");
     }
 
     private static DateTime? Parse(string text) =>

@@ -57,6 +57,9 @@ public sealed record WorkTask
     /// <summary>From its end until what it made may be worked on or handled: glue cures, finish dries. [min], from zero</summary>
     public int WaitMinutes { get; init; }
 
+    /// <summary>The same when it goes quickly: the shorter figure of the finish's band; null where nothing but the planned wait is known. [min], from zero</summary>
+    public int? LeastWaitMinutes { get; init; }
+
     /// <summary>How long the wood it begins with has to lie in the shop before. [min], from zero; estimate</summary>
     public int SettleMinutes { get; init; }
 

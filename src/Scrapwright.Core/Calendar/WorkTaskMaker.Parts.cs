@@ -41,6 +41,7 @@ internal sealed partial class WorkTaskMaker
                 LeastCelsius = round.Coat == 0 ? null : finish.TemperatureCelsius.Least,
                 MostCelsius = round.Coat == 0 ? null : finish.TemperatureCelsius.Most,
                 WaitMinutes = round.WaitMinutes,
+                LeastWaitMinutes = LeastWait(finish, round),
                 LayOut = round.Coat == 0 ? ["a clean dry cloth"] : LayOut(finish),
             };
             if (before is null) Add(task, works, (round.WaitMinutes, round.WaitMinutes));
@@ -57,6 +58,12 @@ internal sealed partial class WorkTaskMaker
 
         foreach (var piece in works.SelectMany(w => w.Out)) sources[piece.Id] = new(before!.Id, before.WaitMinutes, before.WaitMinutes);
     }
+
+    // A soak is timed by the maker; only what dries by itself takes shorter or longer. Definition: 60 minutes an hour.
+    private static int? LeastWait(Finish finish, FinishStep round) =>
+        round.Coat > 0 && round.Coat < finish.Coats && round.WaitMinutes == finish.RecoatMinutes.Most ? finish.RecoatMinutes.Least
+        : round.Coat > 0 && round.Coat == finish.Coats && round.WaitMinutes == finish.HandleHours.Most * 60 ? finish.HandleHours.Least * 60
+        : null;
 
     private static ImmutableArray<FinishStep> Rounds(Finish finish)
     {

@@ -170,6 +170,20 @@ public sealed class CalendarPageTests : ScreenContext
     }
 
     [Fact]
+    public void A_task_that_is_let_go_is_told_above()
+    {
+        var task = Made.Tasks[^1];
+        var held = Made with { Problem = Made.Problem with { Tasks = [.. Made.Problem.Tasks.Select(t => t.Id == task.Task.Id ? t with { FixedStart = View.Clock!.MinuteOf(task.Start) } : t)] } };
+        var page = Open(View with { Calendar = held, Marks = new() { Pinned = [new(task.Task.Id, task.Start)] } });
+        page.WaitForElement(".pin-list button");
+        Assert.Empty(page.FindAll(".notice.warning"));
+
+        page.Find(".pin-list button").Click();
+
+        page.WaitForAssertion(() => Assert.Contains("A task was let go.", page.Find(".notice.warning").TextContent));
+    }
+
+    [Fact]
     public void What_follows_moves_too_and_leaving_it_puts_all_back()
     {
         var page = Open(View);

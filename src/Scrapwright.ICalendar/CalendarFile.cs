@@ -44,8 +44,8 @@ public static class CalendarFile
 
     private static CalendarEvent Evening(Scope scope, WorkCalendar calendar, CalendarEvening evening, int? reminderMinutes)
     {
-        var lines = Tonight.Of(calendar, evening).Lines;
-        var titles = lines.Where(l => l.Task.Length > 0).Select(l => l.Title).ToArray();
+        var lines = WorkLines.Of(calendar, evening);
+        var titles = lines.Where(l => !l.IsSetUp).Select(l => l.Title).ToArray();
         var shown = string.Join("; ", titles.Take(MostTitles));
         var more = titles.Length > MostTitles ? $"; {titles.Length - MostTitles} more" : "";
         var made = New(scope, UidOf(scope, evening), $"{scope.Workshop}: {shown}{more}");

@@ -158,7 +158,7 @@ public sealed class CalendarFileTests
                     Minutes = minutes,
                     LeastMinutes = minutes,
                     MostMinutes = minutes,
-                    Setting = "glue",
+                    Setting = id,
                 },
                 start.AddMinutes(from), start.AddMinutes(from + minutes), start.AddMinutes(from + minutes));
             CalendarTask[] both = [Task("glue", "Glue up", 5, 15), Task("more", "Weißtannenästchen für größere Übungsstücke, Zürich; Ölfläschchen \\ Möbelöl", 20, 25)];

@@ -19,7 +19,7 @@ internal static class CalendarText
         {
             var tonight = Tonight.Of(calendar, evening);
             yield return $"{Day(evening.Start)}, {Clock(evening.Start)} to {Clock(evening.End)}:";
-            foreach (var line in tonight.Lines) yield return $"  {Clock(line.Start)}  {line.Title}";
+            foreach (var line in WorkLines.Of(calendar, evening)) yield return $"  {Clock(line.Start)}  {line.Title}";
             foreach (var task in tonight.Overnight) yield return $"  leave alone until {Moment(task.FreeAgain)}: {task.Task.Title}";
         }
 

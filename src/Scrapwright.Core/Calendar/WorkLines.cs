@@ -6,6 +6,9 @@ namespace Scrapwright.Core.Calendar;
 /// <summary>An evening as somebody reads it: the same work at the same setting that runs on is one line.</summary>
 public static class WorkLines
 {
+    // More labels than these make no line: our own choice.
+    private const int MostNamed = 3;
+
     /// <summary>The lines of an evening, in order of time; setting up stands before the tasks it is for.</summary>
     /// <param name="calendar">The calendar.</param>
     /// <param name="evening">One of its windows.</param>
@@ -43,7 +46,8 @@ public static class WorkLines
 
     private static string Title(ImmutableArray<WorkTask> tasks)
     {
-        var gifts = string.Join(", ", tasks.SelectMany(t => t.Gifts).Distinct());
+        string[] named = [.. tasks.SelectMany(t => t.Gifts).Distinct()];
+        var gifts = named.Length <= MostNamed ? string.Join(", ", named) : $"{named.Length} gifts";
         var word = ShopWords.Of(tasks[0].Operation);
         return tasks[0].Operation switch
         {

@@ -19,7 +19,7 @@ public static class FileMessages
     public const string SomeRows = "a first line with the names of the columns";
 
     /// <summary>Expected: a folder.</summary>
-    public const string AFolder = "a workshop folder with pile.csv and gifts.csv, and if wanted shop.json, hours.json, choices.json and designs/*.json";
+    public const string AFolder = "a workshop folder with pile.csv and gifts.csv, and if wanted shop.json, hours.json, times.csv, choices.json and designs/*.json";
 
     /// <summary>Expected: a file that must be there.</summary>
     public const string TheFile = "this file";
@@ -56,6 +56,9 @@ public static class FileMessages
 
     /// <summary>Expected: a date.</summary>
     public const string ADate = "a date such as 2027-06-19";
+
+    /// <summary>Expected: minutes.</summary>
+    public const string WholeMinutes = "whole minutes, such as 25";
 
     /// <summary>Expected: a priority.</summary>
     public const string APriority = "a whole number from 1 (made first) to 9";

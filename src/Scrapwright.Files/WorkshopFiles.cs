@@ -13,7 +13,7 @@ public static class WorkshopFiles
 {
     /// <summary>Reads a workshop: all of it, or every problem of every file.</summary>
     /// <param name="workshop">Name of the workshop.</param>
-    /// <param name="files">The files there are; others than pile.csv, gifts.csv, shop.json, hours.json, choices.json and designs/*.json are left alone. Hours are read to see whether they can be; <see cref="ReadHours"/> gives them.</param>
+    /// <param name="files">The files there are; others than pile.csv, gifts.csv, shop.json, hours.json, times.csv, choices.json and designs/*.json are left alone. Hours and times are read to see whether they can be; <see cref="ReadHours"/> and <see cref="ReadTimes"/> give them.</param>
     public static FileOutcome<PlanRequest> Read(string workshop, IReadOnlyDictionary<string, byte[]> files)
     {
         ArgumentNullException.ThrowIfNull(files);
@@ -30,6 +30,7 @@ public static class WorkshopFiles
         var request = new PlanRequest { Workshop = workshop, Shop = shop, Pile = pile, Gifts = gifts, Designs = ReadDesigns(files, gathered) };
 
         if (files.TryGetValue(HoursFile.Name, out var hourBytes)) gathered.Take(HoursFile.Parse(hourBytes));
+        if (files.TryGetValue(TimesFile.Name, out var timeBytes)) gathered.TakeMany(TimesFile.Parse(timeBytes));
 
         // Choices name offcuts and gifts: while those cannot be read, there is nothing to check them against.
         if (gathered.Problems.Count == 0 && files.TryGetValue(ChoicesFile.Name, out var choiceBytes) && gathered.Take(ChoicesFile.Parse(choiceBytes, request)) is { } choices)
@@ -49,10 +50,20 @@ public static class WorkshopFiles
         return files.TryGetValue(HoursFile.Name, out var bytes) ? HoursFile.Parse(bytes) : new FileOutcome<WorkHours>.Read(new(), []);
     }
 
+    /// <summary>Reads how long work took, which changes no plan.</summary>
+    /// <param name="files">The files there are.</param>
+    /// <returns>The readings of <c>times.csv</c>; none when there is no such file.</returns>
+    public static FileOutcome<ImmutableArray<TimeReading>> ReadTimes(IReadOnlyDictionary<string, byte[]> files)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        return files.TryGetValue(TimesFile.Name, out var bytes) ? TimesFile.Parse(bytes) : new FileOutcome<ImmutableArray<TimeReading>>.Read([], []);
+    }
+
     /// <summary>The text of every file of a workshop, by name.</summary>
     /// <param name="request">What to write.</param>
     /// <param name="hours">When the shop is worked in; null for no such file.</param>
-    public static ImmutableSortedDictionary<string, string> Write(PlanRequest request, WorkHours? hours = null)
+    /// <param name="times">How long work took; none for no such file.</param>
+    public static ImmutableSortedDictionary<string, string> Write(PlanRequest request, WorkHours? hours = null, ImmutableArray<TimeReading> times = default)
     {
         ArgumentNullException.ThrowIfNull(request);
         var files = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
@@ -60,6 +71,7 @@ public static class WorkshopFiles
         files[GiftsFile.Name] = GiftsFile.Write(request.Gifts);
         files[ShopFile.Name] = ShopFile.Write(request.Shop);
         if (hours is not null) files[HoursFile.Name] = HoursFile.Write(hours);
+        if (!times.IsDefaultOrEmpty) files[TimesFile.Name] = TimesFile.Write(times);
         var choices = ChoiceFaults.Sound(request);
         if (!choices.AreNone) files[ChoicesFile.Name] = ChoicesFile.Write(choices);
         foreach (var design in request.Designs) files[DesignFile.NameOf(design)] = DesignFile.Write(design);

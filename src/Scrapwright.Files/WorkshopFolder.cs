@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
@@ -7,7 +8,7 @@ namespace Scrapwright.Files;
 /// <summary>A workshop as a folder on disk.</summary>
 public static class WorkshopFolder
 {
-    private static readonly string[] Names = [PileFile.Name, GiftsFile.Name, ShopFile.Name, HoursFile.Name, ChoicesFile.Name];
+    private static readonly string[] Names = [PileFile.Name, GiftsFile.Name, ShopFile.Name, HoursFile.Name, TimesFile.Name, ChoicesFile.Name];
 
     /// <summary>Reads the workshop in a folder: all of it, or every problem of every file. Never throws on what it finds there.</summary>
     /// <param name="path">The folder; its name becomes the workshop's.</param>
@@ -17,6 +18,10 @@ public static class WorkshopFolder
     /// <summary>Reads when the shop of a folder is worked in; the usual hours when it has no <c>hours.json</c>. Never throws on what it finds there.</summary>
     /// <param name="path">The folder.</param>
     public static FileOutcome<WorkHours> ReadHours(string path) => Read(path, WorkshopFiles.ReadHours);
+
+    /// <summary>Reads how long work took in the shop of a folder; no readings when it has no <c>times.csv</c>. Never throws on what it finds there.</summary>
+    /// <param name="path">The folder.</param>
+    public static FileOutcome<ImmutableArray<TimeReading>> ReadTimes(string path) => Read(path, WorkshopFiles.ReadTimes);
 
     /// <summary>Writes a workshop into a folder, which is made if need be. Each file is replaced whole, never left half written; other files stay.</summary>
     /// <param name="path">The folder.</param>

@@ -24,6 +24,9 @@ public sealed record WorkshopContents
     /// <summary>When the shop is worked in.</summary>
     public WorkHours? Hours { get; init; }
 
+    /// <summary>All readings of time.</summary>
+    public ImmutableArray<TimeReading>? Times { get; init; }
+
     /// <summary>What the maker has decided.</summary>
     public MakerChoices? Choices { get; init; }
 

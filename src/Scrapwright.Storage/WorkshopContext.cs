@@ -20,6 +20,8 @@ internal sealed class WorkshopContext(DbContextOptions<WorkshopContext> options)
 
     public DbSet<CalendarRow> Calendars => Set<CalendarRow>();
 
+    public DbSet<TimeRow> Times => Set<TimeRow>();
+
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<OffcutRow>(row =>
@@ -51,5 +53,10 @@ internal sealed class WorkshopContext(DbContextOptions<WorkshopContext> options)
         modelBuilder.Entity<PlanRow>().ToTable("plans");
         modelBuilder.Entity<RunRow>().ToTable("runs");
         modelBuilder.Entity<CalendarRow>().ToTable("calendars");
+        modelBuilder.Entity<TimeRow>(row =>
+        {
+            row.ToTable("times");
+            row.Property(r => r.Operation).HasConversion<string>();
+        });
     }
 }

@@ -111,13 +111,14 @@ public sealed partial class WorkshopStore
                     context.AddRange(designs.Select(RowOf));
                 }
 
+                if (contents.Times is { } times) await ReplaceTimesAsync(context, times, cancellationToken);
                 if (contents.Shop is not null || contents.Name is not null || contents.Choices is not null || contents.Hours is not null) await ChangeShopAsync(context, contents, cancellationToken);
                 await context.SaveChangesAsync(cancellationToken);
                 return (new ReplaceOutcome.Replaced(), true);
             },
             cancellationToken);
 
-    /// <summary>Empties the workshop for good: pile, gifts, shop, hours, designs, plans, runs, calendars and marks.</summary>
+    /// <summary>Empties the workshop for good: pile, gifts, shop, hours, times, designs, plans, runs, calendars and marks.</summary>
     public Task ClearAsync(CancellationToken cancellationToken = default) =>
         WriteAsync(
             async context =>
@@ -129,6 +130,7 @@ public sealed partial class WorkshopStore
                 await context.Plans.ExecuteDeleteAsync(cancellationToken);
                 await context.Runs.ExecuteDeleteAsync(cancellationToken);
                 await context.Calendars.ExecuteDeleteAsync(cancellationToken);
+                await context.Times.ExecuteDeleteAsync(cancellationToken);
                 return (true, true);
             },
             cancellationToken);

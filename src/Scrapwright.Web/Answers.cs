@@ -13,6 +13,9 @@ internal static class Answers
     /// <summary>200 with a value.</summary>
     internal static IResult Ok<T>(T value) => TypedResults.Json(value, PlanJson.Options);
 
+    /// <summary>201 with the row that was added.</summary>
+    internal static IResult Created<T>(T row) => TypedResults.Json(row, PlanJson.Options, statusCode: StatusCodes.Status201Created);
+
     /// <summary>202 with a value: begun, not ended.</summary>
     internal static IResult Accepted<T>(T value) => TypedResults.Json(value, PlanJson.Options, statusCode: StatusCodes.Status202Accepted);
 
@@ -44,7 +47,7 @@ internal static class Answers
     /// <summary>201 with the only row added, or why it was not.</summary>
     internal static IResult Of<TStored, TRow>(AddOutcome<TStored> outcome, string what, Func<TStored, TRow> row) => outcome switch
     {
-        AddOutcome<TStored>.Added added => TypedResults.Json(row(added.Rows[0]), PlanJson.Options, statusCode: StatusCodes.Status201Created),
+        AddOutcome<TStored>.Added added => Created(row(added.Rows[0])),
         AddOutcome<TStored>.LabelsTaken taken => LabelsTaken(what, taken.Labels.Select(l => l.Label)),
         _ => throw new InvalidOperationException($"Unknown outcome {outcome}."),
     };

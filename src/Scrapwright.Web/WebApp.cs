@@ -83,6 +83,7 @@ public static class WebApp
         app.MapGifts();
         app.MapShop();
         app.MapHours();
+        app.MapTimes();
         app.MapDesigns();
         app.MapWorkshop();
         app.MapExample();

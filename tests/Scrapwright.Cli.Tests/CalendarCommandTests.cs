@@ -54,6 +54,26 @@ public sealed class CalendarCommandTests(ExamplePlan example) : IClassFixture<Ex
     }
 
     [Fact]
+    public async Task The_makers_own_times_are_in_the_calendar_and_said()
+    {
+        using var workshop = new Workshop();
+        foreach (var file in Directory.EnumerateFiles(example.Shed)) File.Copy(file, workshop.PathOf(Path.GetFileName(file)));
+        File.WriteAllText(workshop.PathOf("times.csv"), "date,operation,planned,took\n2027-01-02,sand,20,40\n2027-01-03,sand,30,60\n2027-01-03,rip,10,10\n");
+
+        var ran = await Program.RunAsync("calendar", example.Plan, "--workshop", workshop.Folder, "--out", workshop.Folder, "--start", "2027-01-05", "--seconds", "1", "--repeatable");
+
+        // 2^(2/5) = 1.32.
+        Assert.Contains("Your own pace, from 3 readings:\n  Rip strips: takes you as long as usual, from 1 reading\n  Sand: takes you 1.32 times as long, from 2 readings\n", ran.Output, StringComparison.Ordinal);
+        Assert.Equal(3, CalendarJson.Read(File.ReadAllText(workshop.PathOf("calendar.json"))).Times.Length);
+        ran.IsPlain();
+
+        File.AppendAllText(workshop.PathOf("times.csv"), "2027-01-04,snad,1,1\n");
+        var refused = await Program.RunAsync("calendar", example.Plan, "--workshop", workshop.Folder, "--out", workshop.Folder);
+        Assert.Equal(2, refused.Code);
+        Assert.Contains("times.csv, line 5, column 12: found “snad”, expected an operation; maybe sand", refused.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Hours_without_an_evening_say_what_does_not_fit()
     {
         using var workshop = new Workshop();

@@ -32,6 +32,9 @@ internal sealed class StandInServer : HttpMessageHandler
 
     public WorkHours Hours { get; set; } = new();
 
+    /// <summary>Readings of time.</summary>
+    public List<TimeRow> Times { get; } = [];
+
     /// <summary>What is wrong with any hours; null when nothing is.</summary>
     public ApiProblem? HoursProblem { get; set; }
 
@@ -87,6 +90,9 @@ internal sealed class StandInServer : HttpMessageHandler
             ("PUT", ApiRoutes.Choices) => Json(Choices = Read<MakerChoices>(body)),
             ("GET", ApiRoutes.Hours) => Json(Hours),
             ("PUT", ApiRoutes.Hours) => PutHours(Read<WorkHours>(body)),
+            ("GET", ApiRoutes.Times) => Json(Times.ToImmutableArray()),
+            ("POST", ApiRoutes.Times) => AddTime(Read<TimeReading>(body)),
+            ("DELETE", _) when path.StartsWith(ApiRoutes.Times, StringComparison.Ordinal) => DeleteTime(Id(path)),
             ("GET", ApiRoutes.HomeZone) => Json(new ZoneName("Europe/Dublin")),
             ("GET", ApiRoutes.Calendar) => Json(Calendar),
             ("POST", ApiRoutes.Calendar) => Json(Calendar = Next ?? Calendar),
@@ -114,6 +120,14 @@ internal sealed class StandInServer : HttpMessageHandler
         Orders.Add(order);
         return new HttpResponseMessage(HttpStatusCode.NoContent);
     }
+
+    private HttpResponseMessage AddTime(TimeReading reading)
+    {
+        Times.Add(new(++lastId, reading));
+        return Json(Times[^1], HttpStatusCode.Created);
+    }
+
+    private HttpResponseMessage DeleteTime(long id) => new(Times.RemoveAll(t => t.Id == id) == 1 ? HttpStatusCode.NoContent : HttpStatusCode.NotFound);
 
     private HttpResponseMessage PutHours(WorkHours hours) => HoursProblem is { } problem ? Json(problem, HttpStatusCode.BadRequest) : Json(Hours = hours);
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using Scrapwright.Cli.Output;
 using Scrapwright.Core.Calendar;
@@ -28,7 +29,9 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
             if (hours is not FileOutcome<WorkHours>.Read { Content: { } known }) return Refused(hours);
             var workshop = WorkshopFolder.Read(folder);
             if (workshop is not FileOutcome<PlanRequest>.Read { Content: { } now }) return Refused(workshop);
-            request = request with { Hours = known, Gifts = now.Gifts };
+            var times = WorkshopFolder.ReadTimes(folder);
+            if (times is not FileOutcome<ImmutableArray<TimeReading>>.Read { Content: var readings }) return Refused(times);
+            request = request with { Hours = known, Gifts = now.Gifts, Times = readings };
         }
 
         if (settings.Before is { } former)
@@ -61,6 +64,7 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
             case CalendarOutcome.Dated dated:
                 var written = Write(dated.Calendar, request, settings);
                 foreach (var line in CalendarText.Lines(dated.Calendar, request.Plan)) await terminal.Out.WriteLineAsync(line);
+                foreach (var line in PaceText.Lines(dated.Calendar.Times)) await terminal.Out.WriteLineAsync(line);
                 foreach (var line in ChanceText.Lines(CalendarChances.Of(dated.Calendar))) await terminal.Out.WriteLineAsync(line);
                 if (settings.Why) await WhyAsync(request, dated.Calendar, limits, stop.Token);
                 await terminal.Out.WriteLineAsync($"Written: {string.Join(", ", written)}");

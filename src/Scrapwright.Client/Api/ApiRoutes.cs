@@ -38,6 +38,13 @@ public static class ApiRoutes
     /// <summary>GET: the <see cref="Core.Shops.WorkHours"/>. PUT them: 200 with the hours as kept.</summary>
     public const string Hours = "/api/hours";
 
+    /// <summary>GET: every <see cref="TimeRow"/> in the order kept. POST a <see cref="Core.Shops.TimeReading"/>: 201 with its <see cref="TimeRow"/>.</summary>
+    public const string Times = "/api/times";
+
+    /// <summary>DELETE: 204; the reading is gone.</summary>
+    /// <param name="id">The row.</param>
+    public static string Time(long id) => $"{Times}/{id}";
+
     /// <summary>
     /// GET: the <see cref="CalendarView"/> of the latest calendar. POST a <see cref="MakeCalendar"/>: 200 with the <see cref="CalendarView"/> of the new one, or with the reasons why there is none;
     /// 404 when there is no plan, 409 while another is being made. It takes as long as the question says.
@@ -63,7 +70,7 @@ public static class ApiRoutes
     /// <param name="key">Key of the design.</param>
     public static string Design(string key) => $"{Designs}/{Uri.EscapeDataString(key)}";
 
-    /// <summary>GET: the <see cref="WorkshopSummary"/>. DELETE: 204; pile, gifts, shop, hours, designs, plan and calendar are gone for good.</summary>
+    /// <summary>GET: the <see cref="WorkshopSummary"/>. DELETE: 204; pile, gifts, shop, hours, times, designs, plan and calendar are gone for good.</summary>
     public const string Workshop = "/api/workshop";
 
     /// <summary>PUT a <see cref="WorkshopName"/>: 200 with the <see cref="WorkshopSummary"/>.</summary>
@@ -73,7 +80,7 @@ public static class ApiRoutes
     public const string Example = "/api/example";
 
     /// <summary>
-    /// POST files as multipart/form-data, field <c>files</c>: <c>pile.csv</c>, <c>gifts.csv</c>, <c>shop.json</c>, <c>hours.json</c>, <c>choices.json</c>, <c>designs/*.json</c>, or a zip of them.
+    /// POST files as multipart/form-data, field <c>files</c>: <c>pile.csv</c>, <c>gifts.csv</c>, <c>shop.json</c>, <c>hours.json</c>, <c>times.csv</c>, <c>choices.json</c>, <c>designs/*.json</c>, or a zip of them.
     /// 200 with an <see cref="ImportResult"/>. Each file replaces what the workshop has of its kind; all or nothing.
     /// </summary>
     public const string Import = "/api/import";

@@ -33,6 +33,9 @@ public sealed record CalendarView
     /// <summary>True when the shop's hours are others than it was made for.</summary>
     public bool HoursChanged { get; init; }
 
+    /// <summary>True when the maker's pace at something is by a twentieth or more another than it was made with.</summary>
+    public bool TimesChanged { get; init; }
+
     /// <summary>True when a gift in it is due on another day now.</summary>
     public bool DatesChanged { get; init; }
 

@@ -12,6 +12,9 @@ public sealed record ImportResult(int? Offcuts, int? Gifts, bool Shop, int? Desi
     /// <summary>Whether the hours were replaced.</summary>
     public bool Hours { get; init; }
 
+    /// <summary>Readings of time; null when the files had none and the old ones stay.</summary>
+    public int? Times { get; init; }
+
     /// <summary>Questions about values that were read but are unlikely, each with its place.</summary>
     public ImmutableArray<string> Doubts { get; init; } = [];
 }

@@ -26,6 +26,7 @@ internal sealed class CalendarProblemMaker
             GlueCelsius = GlueCelsius(),
             LongestMachineMinutes = Usual(windows.Machines),
             LongestMinutes = Usual(windows.All),
+            Paces = ShopPaces.Of(request.Times),
         });
         done = new(work, request.Done, windows);
     }

@@ -35,6 +35,9 @@ public sealed record CalendarRequest
     /// <summary>The gifts as they stand now, for their dates and priorities, by label; those that are missing count as in the plan.</summary>
     public ImmutableArray<Gift> Gifts { get; init; } = [];
 
+    /// <summary>How long work took so far, in any order: the maker's own pace.</summary>
+    public ImmutableArray<TimeReading> Times { get; init; } = [];
+
     /// <summary>The calendar before, to which the new one keeps where it costs nothing; null for none.</summary>
     public WorkCalendar? Before { get; init; }
 

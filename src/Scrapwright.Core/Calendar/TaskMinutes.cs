@@ -20,6 +20,9 @@ internal sealed class TaskMinutes
     private const double UsualCuts = 2, UsualPasses = 2, UsualStripsAndClamps = 9, UsualHoles = 4, UsualLaps = 2, UsualMitres = 2;
     private const double UsualEdgeMm = 400, UsualSandedCm2 = 600, UsualParts = 8;
 
+    // What floating sums leave is no minute: our own choice.
+    private const double Sliver = 1e-6;
+
     // A pass takes off 1/32 in: common practice, no source.
     private static readonly Length Pass = Length.FromInches(1, 32);
 
@@ -44,17 +47,20 @@ internal sealed class TaskMinutes
     /// <summary>Minutes of setting a station up and clearing away, from the shop's times. [min]</summary>
     internal int SetUp(Operation operation) => WorkContent.HandsOnMinutes(operation, 0, Shop);
 
-    /// <summary>Minutes of one work, not rounded. [min]</summary>
+    /// <summary>Usual minutes of one work, not rounded: without any reading. [min]</summary>
     internal double Of(Step step, Work work) => Each(step.Operation) * (HandlingShare + ((1 - HandlingShare) * Amount(step, work)));
 
-    /// <summary>Whole minutes when all goes well: seven tenths, estimate. [min], at least 1</summary>
-    internal static int Least(double minutes) => Math.Max(1, (int)Math.Floor(minutes * 0.7));
+    /// <summary>Minutes by a pace, not rounded. [min]</summary>
+    internal static double By(OperationPace pace, double usualMinutes) => usualMinutes * pace.PerMille / 1000;
 
-    /// <summary>Whole minutes, rounded up; the sliver that floating sums leave is none (our own choice). [min], at least 1</summary>
-    internal static int Likely(double minutes) => Math.Max(1, (int)Math.Ceiling(minutes - 1e-6));
+    /// <summary>Whole minutes when all goes well. [min], at least 1</summary>
+    internal static int Least(OperationPace pace, double minutes) => Math.Max(1, (int)Math.Floor((minutes * pace.LeastPerMille / 1000) + Sliver));
 
-    /// <summary>Whole minutes when it does not go well: eight fifths, estimate. [min]</summary>
-    internal static int Most(double minutes) => Math.Max(1, (int)Math.Ceiling(minutes * 1.6));
+    /// <summary>Whole minutes, rounded up. [min], at least 1</summary>
+    internal static int Likely(double minutes) => Math.Max(1, (int)Math.Ceiling(minutes - Sliver));
+
+    /// <summary>Whole minutes when it does not go well. [min]</summary>
+    internal static int Most(OperationPace pace, double minutes) => Math.Max(1, (int)Math.Ceiling((minutes * pace.MostPerMille / 1000) - Sliver));
 
     private int Each(Operation operation) => WorkContent.HandsOnMinutes(operation, 1, Shop) - SetUp(operation);
 

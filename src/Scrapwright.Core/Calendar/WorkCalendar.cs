@@ -24,6 +24,9 @@ public sealed record WorkCalendar
     /// <summary>The hours it was made for.</summary>
     public required WorkHours Hours { get; init; }
 
+    /// <summary>The readings of time it was made with; none in one of before there were readings.</summary>
+    public ImmutableArray<TimeReading> Times { get; init; } = [];
+
     /// <summary>What was to be fitted into time.</summary>
     public required ScheduleProblem Problem { get; init; }
 

@@ -30,8 +30,14 @@ public sealed record WorkTask
     /// <summary>Ids of the pieces that go in, in the plan's order.</summary>
     public required ImmutableArray<string> Pieces { get; init; }
 
-    /// <summary>How long it takes, set-up not counted. [min], at least 1; estimate</summary>
+    /// <summary>How long it takes, set-up not counted; by the maker's own pace where it was timed. [min], at least 1; estimate</summary>
     public required int Minutes { get; init; }
+
+    /// <summary>The same without any reading of the maker's own times, by which readings are compared. [min], at least 1; null in a calendar of before there were readings</summary>
+    public int? UsualMinutes { get; init; }
+
+    /// <summary>What the maker's pace at it depends on besides the operation, as in <see cref="TimeReading.Setting"/>.</summary>
+    public string PaceSetting { get; init; } = "";
 
     /// <summary>How long when all goes well. [min], at least 1; estimate</summary>
     public required int LeastMinutes { get; init; }

@@ -19,11 +19,13 @@ internal sealed partial class WorkTaskMaker
         var whole = works.Sum(w => minutes.Of(step, w));
         var handsOn = Math.Max(1, rounds.Sum(r => r.HandsOnMinutes));
         var setting = Setting(step.Operation, step.Station, finish.Key, finish.Name);
+        var pace = rules.Paces.For(step.Operation, finish.Key);
         WorkTask? before = null;
         foreach (var (i, round) in rounds.Index())
         {
             // The shop's minutes are for the whole finish of a piece; each round has its share of them.
-            var each = whole * round.HandsOnMinutes / handsOn;
+            var usual = whole * round.HandsOnMinutes / handsOn;
+            var each = TaskMinutes.By(pace, usual);
             var task = new WorkTask
             {
                 Id = $"{TaskNames.Of(Plan, step, step.Station, gifts)}/{(round.Coat == 0 ? "after" : $"coat{round.Coat}.{1 + rounds.Take(i).Count(r => r.Coat == round.Coat)}")}",
@@ -34,8 +36,10 @@ internal sealed partial class WorkTaskMaker
                 Steps = [step.Number],
                 Pieces = [.. works.SelectMany(w => w.In).Distinct()],
                 Minutes = TaskMinutes.Likely(each),
-                LeastMinutes = TaskMinutes.Least(each),
-                MostMinutes = TaskMinutes.Most(each),
+                UsualMinutes = TaskMinutes.Likely(usual),
+                PaceSetting = pace.Setting,
+                LeastMinutes = TaskMinutes.Least(pace, each),
+                MostMinutes = TaskMinutes.Most(pace, each),
                 // Buffing needs neither finish nor warmth.
                 Setting = round.Coat == 0 ? "" : setting,
                 LeastCelsius = round.Coat == 0 ? null : finish.TemperatureCelsius.Least,
@@ -82,7 +86,8 @@ internal sealed partial class WorkTaskMaker
     private List<ImmutableArray<Work>> Divided(Step step, Station station, ImmutableArray<Work> works)
     {
         var longest = (IsMachine(station) ? rules.LongestMachineMinutes : rules.LongestMinutes) - minutes.SetUp(step.Operation);
-        var whole = works.Sum(w => minutes.Of(step, w));
+        var pace = Pace(step, station);
+        var whole = works.Sum(w => TaskMinutes.By(pace, minutes.Of(step, w)));
         if (longest is not { } most || whole <= most || IsGluing(step.Operation) || step.Operation == Operation.DryFit) return [works];
         var share = whole / Math.Ceiling(whole / Math.Max(1, most));
         var parts = new List<ImmutableArray<Work>>();
@@ -90,7 +95,7 @@ internal sealed partial class WorkTaskMaker
         var sum = 0.0;
         foreach (var work in works)
         {
-            var one = minutes.Of(step, work);
+            var one = TaskMinutes.By(pace, minutes.Of(step, work));
             if (part.Count > 0 && (sum + one > Math.Max(1, most) || sum >= share))
             {
                 parts.Add(part.ToImmutable());

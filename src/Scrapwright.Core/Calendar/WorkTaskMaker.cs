@@ -54,6 +54,9 @@ internal sealed partial class WorkTaskMaker
         };
     }
 
+    // Hand tools have a pace of their own.
+    private OperationPace Pace(Step step, Station station) => rules.Paces.For(step.Operation, station == step.Station ? "" : TimeReading.ByHand);
+
     private static Station StationOf(Step step, Work work) => work.Workaround == Workaround.HandTool ? Station.HandTools : step.Station;
 
     private ImmutableArray<ScheduleLast> Last(MadeGift made) =>
@@ -77,7 +80,9 @@ internal sealed partial class WorkTaskMaker
 
     private WorkTask Task(Step step, Station station, ImmutableArray<string> gifts, ImmutableArray<Work> works, string id)
     {
-        var each = works.Sum(w => minutes.Of(step, w));
+        var usual = works.Sum(w => minutes.Of(step, w));
+        var pace = Pace(step, station);
+        var each = TaskMinutes.By(pace, usual);
         var (_, machineWait) = Wait(step);
         return new()
         {
@@ -90,8 +95,10 @@ internal sealed partial class WorkTaskMaker
             GlueUp = step.GlueUp,
             Pieces = [.. works.SelectMany(w => w.In)],
             Minutes = TaskMinutes.Likely(each),
-            LeastMinutes = TaskMinutes.Least(each),
-            MostMinutes = TaskMinutes.Most(each),
+            UsualMinutes = TaskMinutes.Likely(usual),
+            PaceSetting = pace.Setting,
+            LeastMinutes = TaskMinutes.Least(pace, each),
+            MostMinutes = TaskMinutes.Most(pace, each),
             Setting = Setting(step.Operation, station),
             NeedsMachine = IsMachine(station),
             LeastCelsius = IsGluing(step.Operation) ? Glue(step.Operation).LeastCelsius : null,

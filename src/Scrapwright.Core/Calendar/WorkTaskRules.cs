@@ -1,3 +1,5 @@
+using Scrapwright.Core.Shops;
+
 namespace Scrapwright.Core.Calendar;
 
 /// <summary>What tasks depend on besides the plan.</summary>
@@ -11,4 +13,7 @@ public sealed record WorkTaskRules
 
     /// <summary>The same for all other tasks. [min], above zero</summary>
     public int? LongestMinutes { get; init; }
+
+    /// <summary>The maker's own paces.</summary>
+    public ShopPaces Paces { get; init; } = ShopPaces.Usual;
 }

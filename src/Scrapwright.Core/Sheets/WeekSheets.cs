@@ -11,6 +11,7 @@ public static class WeekSheets
     private const double TickMm = 7;
     private const double ClockMm = 15;
     private const double PlannedMm = 17;
+    private const double PlannedAndUsualMm = 33;
     private const double TookMm = 22;
 
     /// <summary>The sheets, week by week from Monday to Sunday (ISO 8601); none when nothing is left to do.</summary>
@@ -45,12 +46,14 @@ public static class WeekSheets
         var tonight = Tonight.Of(calendar, evening);
         var title = $"{evening.Start.ToString("dddd d MMMM", CultureInfo.InvariantCulture)}, {Clock(evening.Start)} to {Clock(evening.End)}";
         yield return Block.Heading(title, width);
-        var minutes = calendar.Tasks.ToDictionary(t => t.Task.Id, t => t.Task.Minutes, StringComparer.Ordinal);
-        var table = new Table(facts.Hatches, Table.Fit(width, 2, new Column("", TickMm), new("From", ClockMm), new("What", 60), new("Planned", PlannedMm, true), new("Took", TookMm)));
+        var planned = calendar.Tasks.ToDictionary(t => t.Task.Id, t => Planned(t.Task), StringComparer.Ordinal);
+        // A reading is compared with the usual minutes: where the maker's own pace is in the plan, they stand beside it.
+        var plannedMm = evening.Tasks.Any(id => planned[id].Contains('(', StringComparison.Ordinal)) ? PlannedAndUsualMm : PlannedMm;
+        var table = new Table(facts.Hatches, Table.Fit(width, 2, new Column("", TickMm), new("From", ClockMm), new("What", 60), new("Planned", plannedMm, true), new("Took", TookMm)));
         foreach (var line in tonight.Lines)
         {
-            var isTask = minutes.TryGetValue(line.Task, out var planned);
-            table.Row([isTask ? Cell.Tick : Cell.None, new(Clock(line.Start), 10), new(isTask ? line.Title : $"Set up · {line.Title}", 10, isTask), new(isTask ? $"{planned} min" : "", 9), isTask ? Cell.Pencil : Cell.None], 6.8);
+            var isTask = planned.TryGetValue(line.Task, out var minutes);
+            table.Row([isTask ? Cell.Tick : Cell.None, new(Clock(line.Start), 10), new(isTask ? line.Title : $"Set up · {line.Title}", 10, isTask), new(minutes ?? "", 9), isTask ? Cell.Pencil : Cell.None], 6.8);
         }
 
         foreach (var block in table.Blocks()) yield return block.Again is { } head ? block with { Again = Block.Above(Block.Heading($"{title} (continued)", width, 11), head) } : block;
@@ -59,6 +62,8 @@ public static class WeekSheets
         if (!tonight.Overnight.IsEmpty) yield return Block.Paragraph($"Leave alone: {Alone(tonight.Overnight)}.", width, 9, bold: true);
         yield return Block.Space(3);
     }
+
+    private static string Planned(WorkTask task) => task.UsualMinutes is { } usual && usual != task.Minutes ? $"{task.Minutes} (usual {usual}) min" : $"{task.Minutes} min";
 
     // What is free at one moment stands together; of a title what comes before the colon is enough here.
     private static string Alone(ImmutableArray<CalendarTask> tasks) => string.Join("; ", tasks.GroupBy(t => t.FreeAgain).OrderBy(g => g.Key).Select(g =>

@@ -36,6 +36,7 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
             Clock = ClockOf(calendar),
             PlanChanged = calendar.Fingerprint != plan,
             HoursChanged = !IsSame(hours, calendar.Hours),
+            TimesChanged = ShopPaces.Of(await TimesAsync(cancellationToken)).IsFarFrom(ShopPaces.Of(calendar.Times)),
             DatesChanged = calendar.Gifts.Any(g => due.TryGetValue(g.Gift, out var now) && now != g.Due),
             MarksChanged = !IsSame(marks, stored.Marks),
         };
@@ -58,6 +59,7 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
                 Gifts = [.. (await store.ListGiftsAsync(cancellationToken)).Select(g => g.Gift)],
                 Done = marks.Done,
                 Pinned = marks.Pinned,
+                Times = await TimesAsync(cancellationToken),
                 Before = before is null ? null : FindSound(before),
             };
             var outcome = await Task.Run(() => CalendarMaker.MakeAsync(request, new PlanLimits { Seconds = asked.Seconds }, null, cancellationToken), cancellationToken);
@@ -113,6 +115,8 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
         var workshop = (await store.GetRequestAsync(cancellationToken)).Workshop;
         return CalendarFile.Write(latest, workshop, time.GetUtcNow(), before);
     }
+
+    private async Task<ImmutableArray<TimeReading>> TimesAsync(CancellationToken cancellationToken) => [.. (await store.ListTimesAsync(cancellationToken)).Select(t => t.Reading)];
 
     /// <summary>A kept calendar that still holds; null when an older program wrote it otherwise, or when it does not.</summary>
     private static WorkCalendar? FindSound(StoredCalendar stored)

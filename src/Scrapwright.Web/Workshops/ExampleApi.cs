@@ -26,6 +26,7 @@ internal static class ExampleApi
             Gifts = example.Gifts,
             Shop = example.Shop,
             Hours = ExampleWorkshop.Hours,
+            Times = [],
             Designs = example.Designs,
             Choices = example.Choices,
         };

@@ -15,7 +15,7 @@ internal static class FilesApi
     internal static void MapFiles(this IEndpointRouteBuilder app)
     {
         app.MapGet(ApiRoutes.Export, async (WorkshopStore store, CancellationToken cancellationToken) =>
-            TypedResults.File(Zip(WorkshopFiles.Write(await store.GetRequestAsync(cancellationToken), await store.GetHoursAsync(cancellationToken))), "application/zip", "workshop.zip"));
+            TypedResults.File(Zip(await WriteAsync(store, cancellationToken)), "application/zip", "workshop.zip"));
 
         app.MapPost(ApiRoutes.Import, ImportAsync);
     }
@@ -52,6 +52,9 @@ internal static class FilesApi
 
         return await Answers.OfAsync(await store.ReplaceAsync(reading.Contents, cancellationToken: cancellationToken), () => Task.FromResult(Answers.Ok(reading.Result)));
     }
+
+    private static async Task<IEnumerable<KeyValuePair<string, string>>> WriteAsync(WorkshopStore store, CancellationToken cancellationToken) => WorkshopFiles.Write(
+        await store.GetRequestAsync(cancellationToken), await store.GetHoursAsync(cancellationToken), [.. (await store.ListTimesAsync(cancellationToken)).Select(t => t.Reading)]);
 
     private static byte[] Zip(IEnumerable<KeyValuePair<string, string>> files)
     {

@@ -64,6 +64,23 @@ public sealed class CalendarApiTests(CalendarApiTests.Example example) : IClassF
     }
 
     [Fact]
+    public async Task A_pace_of_the_makers_own_makes_the_calendar_out_of_date_and_is_in_the_next_one()
+    {
+        await using var app = await PlannedAsync();
+        var first = (await MakeAsync(app)).Calendar!;
+        var sand = first.Tasks.First(t => t.Task.Operation == Operation.Sand).Task;
+
+        await app.PostAsync(ApiRoutes.Times, new TimeReading(new(2027, 5, 3), Operation.Sand, 20, 40));
+        Assert.True((await app.GetAsync<CalendarView>(ApiRoutes.Calendar)).TimesChanged);
+        var second = await MakeAsync(app);
+
+        Assert.False(second.TimesChanged);
+        Assert.Equal(40, Assert.Single(second.Calendar!.Times).TookMinutes);
+        var again = second.Calendar.Tasks.First(t => t.Task.Operation == Operation.Sand && t.Task.Id.Split('#')[0] == sand.Id.Split('#')[0]).Task;
+        Assert.True(again.Minutes > again.UsualMinutes);
+    }
+
+    [Fact]
     public async Task Done_tasks_and_what_came_before_them_are_not_in_the_next_calendar()
     {
         await using var app = await PlannedAsync();

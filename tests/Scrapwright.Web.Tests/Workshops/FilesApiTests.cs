@@ -29,12 +29,15 @@ public sealed class FilesApiTests
         await using var from = await RunningApp.StartAsync();
         await using var to = await RunningApp.StartAsync();
         await from.Http.PostAsync(ApiRoutes.Example, null);
+        await from.PostAsync(ApiRoutes.Times, new Core.Shops.TimeReading(new(2027, 5, 4), Core.Shops.Operation.Sand, 10, 20) { Note = "new paper" });
 
         var zip = await from.Http.GetByteArrayAsync(ApiRoutes.Export);
         var result = await RunningApp.ReadAsync<ImportResult>(await ImportAsync(to, ("workshop.zip", zip)));
 
         Assert.Equal((ExampleWorkshop.Request.Pile.Length, ExampleWorkshop.Request.Gifts.Length, true, true), (result.Offcuts, result.Gifts, result.Shop, result.Hours));
         Assert.Equal(await to.Http.GetStringAsync(ApiRoutes.Hours), await from.Http.GetStringAsync(ApiRoutes.Hours));
+        Assert.Equal(1, result.Times);
+        Assert.Equal(await from.Http.GetStringAsync(ApiRoutes.Times), await to.Http.GetStringAsync(ApiRoutes.Times));
         Assert.Equal(ExampleWorkshop.Hours.Exceptions.Length, (await to.GetAsync<Core.Shops.WorkHours>(ApiRoutes.Hours)).Exceptions.Length);
         Assert.Equal(await PileAsync(from), await PileAsync(to));
         Assert.Equal(await to.Http.GetStringAsync(ApiRoutes.Shop), await from.Http.GetStringAsync(ApiRoutes.Shop));

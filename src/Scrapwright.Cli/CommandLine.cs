@@ -68,6 +68,9 @@ internal static class CommandLine
             .WithDescription("Put the work of a plan on the shop's evenings, so that every gift is ready by its day. Writes calendar.json, calendar.ics for the calendar on a phone, and week.pdf for the wall.")
             .WithExample("calendar", "out/plan.json", "--out", "out", "--workshop", "shed")
             .WithExample("calendar", "out/plan.json", "--out", "out", "--start", "2027-05-04");
+        config.AddCommand<WorthCommand>("worth")
+            .WithDescription("Weigh making against buying for the work of a plan: jigs by what they save, gifts and parts by your time, all against their prices.")
+            .WithExample("worth", "out/plan.json", "--workshop", "shed");
         config.AddCommand<SheetsCommand>("sheets")
             .WithDescription("Print the bench sheets of a plan again, on either paper.")
             .WithExample("sheets", "out/plan.json", "--out", "sheets.pdf", "--paper", "letter");

@@ -19,7 +19,7 @@ public static class FileMessages
     public const string SomeRows = "a first line with the names of the columns";
 
     /// <summary>Expected: a folder.</summary>
-    public const string AFolder = "a workshop folder with pile.csv and gifts.csv, and if wanted shop.json, hours.json, times.csv, choices.json and designs/*.json";
+    public const string AFolder = "a workshop folder with pile.csv and gifts.csv, and if wanted shop.json, hours.json, times.csv, prices.csv, jigs.csv, choices.json and designs/*.json";
 
     /// <summary>Expected: a file that must be there.</summary>
     public const string TheFile = "this file";
@@ -60,6 +60,12 @@ public static class FileMessages
     /// <summary>Expected: minutes.</summary>
     public const string WholeMinutes = "whole minutes, such as 25";
 
+    /// <summary>Expected: an amount of money.</summary>
+    public const string AnAmount = "an amount in the shop's currency such as 12.50, without its sign";
+
+    /// <summary>Expected: yes or no.</summary>
+    public const string YesOrNo = "yes, no or nothing";
+
     /// <summary>Expected: a priority.</summary>
     public const string APriority = "a whole number from 1 (made first) to 9";
 
@@ -85,6 +91,8 @@ public static class FileMessages
     }
 
     internal static string UniqueLabel(int line) => $"a label of its own; line {line} has it too";
+
+    internal static string OnlyOnce(int line) => $"each only once; line {line} has it too";
 
     internal static string ASpecies(IEnumerable<string> near) => "a species" + Maybe(near);
 

@@ -37,6 +37,12 @@ public static class ShopRules
         for (var i = 0; i < shop.Blades.Length; i++) checks.Text($"blades[{i}]", shop.Blades[i], LongestName);
         AirRules.Check(shop, checks);
         Finishing(shop, checks);
+        if (shop.HourWorth is { } hour)
+        {
+            checks.Require(hour.Amount is > 0 and <= 100_000, "hourWorth.amount", $"{hour.Amount}", "an amount above 0, at most 100000");
+            checks.Text("hourWorth.currency", hour.Currency, 8);
+        }
+
         Lengths(JsonSerializer.SerializeToNode(shop, PlanJson.Options), "", "", shop.Unit, checks);
         return checks.Problems;
     }

@@ -13,7 +13,7 @@ public static class WorkshopFiles
 {
     /// <summary>Reads a workshop: all of it, or every problem of every file.</summary>
     /// <param name="workshop">Name of the workshop.</param>
-    /// <param name="files">The files there are; others than pile.csv, gifts.csv, shop.json, hours.json, times.csv, choices.json and designs/*.json are left alone. Hours and times are read to see whether they can be; <see cref="ReadHours"/> and <see cref="ReadTimes"/> give them.</param>
+    /// <param name="files">The files there are; others than pile.csv, gifts.csv, shop.json, hours.json, times.csv, prices.csv, jigs.csv, choices.json and designs/*.json are left alone. Hours and notes are read to see whether they can be; <see cref="ReadHours"/> and <see cref="ReadNotes"/> give them.</param>
     public static FileOutcome<PlanRequest> Read(string workshop, IReadOnlyDictionary<string, byte[]> files)
     {
         ArgumentNullException.ThrowIfNull(files);
@@ -30,7 +30,7 @@ public static class WorkshopFiles
         var request = new PlanRequest { Workshop = workshop, Shop = shop, Pile = pile, Gifts = gifts, Designs = ReadDesigns(files, gathered) };
 
         if (files.TryGetValue(HoursFile.Name, out var hourBytes)) gathered.Take(HoursFile.Parse(hourBytes));
-        if (files.TryGetValue(TimesFile.Name, out var timeBytes)) gathered.TakeMany(TimesFile.Parse(timeBytes));
+        Notes(files, gathered);
 
         // Choices name offcuts and gifts: while those cannot be read, there is nothing to check them against.
         if (gathered.Problems.Count == 0 && files.TryGetValue(ChoicesFile.Name, out var choiceBytes) && gathered.Take(ChoicesFile.Parse(choiceBytes, request)) is { } choices)
@@ -50,20 +50,20 @@ public static class WorkshopFiles
         return files.TryGetValue(HoursFile.Name, out var bytes) ? HoursFile.Parse(bytes) : new FileOutcome<WorkHours>.Read(new(), []);
     }
 
-    /// <summary>Reads how long work took, which changes no plan.</summary>
+    /// <summary>Reads what changes no plan: <c>times.csv</c>, <c>prices.csv</c> and <c>jigs.csv</c>; nothing of what is not there.</summary>
     /// <param name="files">The files there are.</param>
-    /// <returns>The readings of <c>times.csv</c>; none when there is no such file.</returns>
-    public static FileOutcome<ImmutableArray<TimeReading>> ReadTimes(IReadOnlyDictionary<string, byte[]> files)
+    public static FileOutcome<WorkshopNotes> ReadNotes(IReadOnlyDictionary<string, byte[]> files)
     {
         ArgumentNullException.ThrowIfNull(files);
-        return files.TryGetValue(TimesFile.Name, out var bytes) ? TimesFile.Parse(bytes) : new FileOutcome<ImmutableArray<TimeReading>>.Read([], []);
+        var gathered = new Gathered();
+        return gathered.Outcome(Notes(files, gathered));
     }
 
     /// <summary>The text of every file of a workshop, by name.</summary>
     /// <param name="request">What to write.</param>
     /// <param name="hours">When the shop is worked in; null for no such file.</param>
-    /// <param name="times">How long work took; none for no such file.</param>
-    public static ImmutableSortedDictionary<string, string> Write(PlanRequest request, WorkHours? hours = null, ImmutableArray<TimeReading> times = default)
+    /// <param name="notes">What changes no plan; null or empty lists for no such files.</param>
+    public static ImmutableSortedDictionary<string, string> Write(PlanRequest request, WorkHours? hours = null, WorkshopNotes? notes = null)
     {
         ArgumentNullException.ThrowIfNull(request);
         var files = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
@@ -71,12 +71,21 @@ public static class WorkshopFiles
         files[GiftsFile.Name] = GiftsFile.Write(request.Gifts);
         files[ShopFile.Name] = ShopFile.Write(request.Shop);
         if (hours is not null) files[HoursFile.Name] = HoursFile.Write(hours);
-        if (!times.IsDefaultOrEmpty) files[TimesFile.Name] = TimesFile.Write(times);
+        if (notes is { Times.IsEmpty: false }) files[TimesFile.Name] = TimesFile.Write(notes.Times);
+        if (notes is { Prices.IsEmpty: false }) files[PricesFile.Name] = PricesFile.Write(notes.Prices);
+        if (notes is { Jigs.IsEmpty: false }) files[JigsFile.Name] = JigsFile.Write(notes.Jigs);
         var choices = ChoiceFaults.Sound(request);
         if (!choices.AreNone) files[ChoicesFile.Name] = ChoicesFile.Write(choices);
         foreach (var design in request.Designs) files[DesignFile.NameOf(design)] = DesignFile.Write(design);
         return files.ToImmutable();
     }
+
+    private static WorkshopNotes Notes(IReadOnlyDictionary<string, byte[]> files, Gathered gathered) => new()
+    {
+        Times = files.TryGetValue(TimesFile.Name, out var times) ? gathered.TakeMany(TimesFile.Parse(times)) : [],
+        Prices = files.TryGetValue(PricesFile.Name, out var prices) ? gathered.TakeMany(PricesFile.Parse(prices)) : [],
+        Jigs = files.TryGetValue(JigsFile.Name, out var jigs) ? gathered.TakeMany(JigsFile.Parse(jigs)) : [],
+    };
 
     private static ImmutableArray<Design> ReadDesigns(IReadOnlyDictionary<string, byte[]> files, Gathered gathered)
     {
@@ -113,9 +122,9 @@ public static class WorkshopFiles
             return [];
         }
 
-        internal FileOutcome<PlanRequest> Outcome(PlanRequest request) => Problems.Count == 0
-            ? new FileOutcome<PlanRequest>.Read(request, [.. doubts])
-            : new FileOutcome<PlanRequest>.Refused([.. Problems], more);
+        internal FileOutcome<T> Outcome<T>(T content) => Problems.Count == 0
+            ? new FileOutcome<T>.Read(content, [.. doubts])
+            : new FileOutcome<T>.Refused([.. Problems], more);
 
         private FileOutcome<T>.Read? Sort<T>(FileOutcome<T> outcome)
         {

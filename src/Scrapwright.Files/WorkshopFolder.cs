@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
@@ -8,7 +7,7 @@ namespace Scrapwright.Files;
 /// <summary>A workshop as a folder on disk.</summary>
 public static class WorkshopFolder
 {
-    private static readonly string[] Names = [PileFile.Name, GiftsFile.Name, ShopFile.Name, HoursFile.Name, TimesFile.Name, ChoicesFile.Name];
+    private static readonly string[] Names = [PileFile.Name, GiftsFile.Name, ShopFile.Name, HoursFile.Name, TimesFile.Name, PricesFile.Name, JigsFile.Name, ChoicesFile.Name];
 
     /// <summary>Reads the workshop in a folder: all of it, or every problem of every file. Never throws on what it finds there.</summary>
     /// <param name="path">The folder; its name becomes the workshop's.</param>
@@ -19,9 +18,9 @@ public static class WorkshopFolder
     /// <param name="path">The folder.</param>
     public static FileOutcome<WorkHours> ReadHours(string path) => Read(path, WorkshopFiles.ReadHours);
 
-    /// <summary>Reads how long work took in the shop of a folder; no readings when it has no <c>times.csv</c>. Never throws on what it finds there.</summary>
+    /// <summary>Reads what changes no plan from a folder: times, prices and jigs; nothing of what is not there. Never throws on what it finds there.</summary>
     /// <param name="path">The folder.</param>
-    public static FileOutcome<ImmutableArray<TimeReading>> ReadTimes(string path) => Read(path, WorkshopFiles.ReadTimes);
+    public static FileOutcome<WorkshopNotes> ReadNotes(string path) => Read(path, WorkshopFiles.ReadNotes);
 
     /// <summary>Writes a workshop into a folder, which is made if need be. Each file is replaced whole, never left half written; other files stay.</summary>
     /// <param name="path">The folder.</param>

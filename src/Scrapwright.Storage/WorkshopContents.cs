@@ -27,6 +27,12 @@ public sealed record WorkshopContents
     /// <summary>All readings of time.</summary>
     public ImmutableArray<TimeReading>? Times { get; init; }
 
+    /// <summary>All prices.</summary>
+    public ImmutableArray<Price>? Prices { get; init; }
+
+    /// <summary>All of the maker's own jigs.</summary>
+    public ImmutableArray<Jig>? Jigs { get; init; }
+
     /// <summary>What the maker has decided.</summary>
     public MakerChoices? Choices { get; init; }
 

@@ -112,13 +112,13 @@ public sealed partial class WorkshopStore
                 }
 
                 if (contents.Times is { } times) await ReplaceTimesAsync(context, times, cancellationToken);
-                if (contents.Shop is not null || contents.Name is not null || contents.Choices is not null || contents.Hours is not null) await ChangeShopAsync(context, contents, cancellationToken);
+                if (contents.Shop is not null || contents.Name is not null || contents.Choices is not null || contents.Hours is not null || contents.Prices is not null || contents.Jigs is not null) await ChangeShopAsync(context, contents, cancellationToken);
                 await context.SaveChangesAsync(cancellationToken);
                 return (new ReplaceOutcome.Replaced(), true);
             },
             cancellationToken);
 
-    /// <summary>Empties the workshop for good: pile, gifts, shop, hours, times, designs, plans, runs, calendars and marks.</summary>
+    /// <summary>Empties the workshop for good: pile, gifts, shop, hours, times, prices, jigs, designs, plans, runs, calendars and marks.</summary>
     public Task ClearAsync(CancellationToken cancellationToken = default) =>
         WriteAsync(
             async context =>
@@ -142,6 +142,8 @@ public sealed partial class WorkshopStore
         if (contents.Name is { } name) row.Name = name;
         if (contents.Choices is { } choices) row.Choices = choices.AreNone ? null : JsonSerializer.Serialize(choices, PlanJson.Options);
         if (contents.Hours is { } hours) row.Hours = JsonSerializer.Serialize(hours, PlanJson.Options);
+        if (contents.Prices is { } prices) row.Prices = prices.IsEmpty ? null : JsonSerializer.Serialize(prices, PlanJson.Options);
+        if (contents.Jigs is { } jigs) row.Jigs = jigs.IsEmpty ? null : JsonSerializer.Serialize(jigs, PlanJson.Options);
         if (contents.Shop is { } shop) row.Json = JsonSerializer.Serialize(shop, PlanJson.Options);
     }
 

@@ -84,6 +84,7 @@ public static class WebApp
         app.MapShop();
         app.MapHours();
         app.MapTimes();
+        app.MapWorth();
         app.MapDesigns();
         app.MapWorkshop();
         app.MapExample();

@@ -55,10 +55,10 @@ public sealed class TimesFileTests
     public void A_folder_has_none_when_there_is_no_file_and_a_wrong_file_is_told_with_the_others()
     {
         var files = new Dictionary<string, byte[]>();
-        Assert.Empty(Assert.IsType<FileOutcome<ImmutableArray<TimeReading>>.Read>(WorkshopFiles.ReadTimes(files)).Content);
+        Assert.Empty(Assert.IsType<FileOutcome<WorkshopNotes>.Read>(WorkshopFiles.ReadNotes(files)).Content.Times);
 
-        foreach (var (name, text) in WorkshopFiles.Write(ExampleWorkshop.Request, null, [new(new(2027, 5, 4), Operation.Sand, 10, 20)])) files[name] = Encoding.UTF8.GetBytes(text);
-        Assert.Single(Assert.IsType<FileOutcome<ImmutableArray<TimeReading>>.Read>(WorkshopFiles.ReadTimes(files)).Content);
+        foreach (var (name, text) in WorkshopFiles.Write(ExampleWorkshop.Request, null, new() { Times = [new(new(2027, 5, 4), Operation.Sand, 10, 20)] })) files[name] = Encoding.UTF8.GetBytes(text);
+        Assert.Single(Assert.IsType<FileOutcome<WorkshopNotes>.Read>(WorkshopFiles.ReadNotes(files)).Content.Times);
 
         files[TimesFile.Name] = Encoding.UTF8.GetBytes(Header + "today,sand,1,1,,\n");
         var refused = Assert.IsType<FileOutcome<Core.Plans.PlanRequest>.Refused>(WorkshopFiles.Read("shed", files));

@@ -1,7 +1,7 @@
-using System.Collections.Immutable;
 using System.Text;
 using Scrapwright.Cli.Output;
 using Scrapwright.Core.Calendar;
+using Scrapwright.Core.Calendar.Worth;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
 using Scrapwright.Files;
@@ -29,9 +29,9 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
             if (hours is not FileOutcome<WorkHours>.Read { Content: { } known }) return Refused(hours);
             var workshop = WorkshopFolder.Read(folder);
             if (workshop is not FileOutcome<PlanRequest>.Read { Content: { } now }) return Refused(workshop);
-            var times = WorkshopFolder.ReadTimes(folder);
-            if (times is not FileOutcome<ImmutableArray<TimeReading>>.Read { Content: var readings }) return Refused(times);
-            request = request with { Hours = known, Gifts = now.Gifts, Times = readings };
+            var notes = WorkshopFolder.ReadNotes(folder);
+            if (notes is not FileOutcome<WorkshopNotes>.Read { Content: { } noted }) return Refused(notes);
+            request = request with { Hours = known, Gifts = now.Gifts, Times = noted.Times, Prices = noted.Prices, Jigs = noted.Jigs, HourWorth = now.Shop.HourWorth };
         }
 
         if (settings.Before is { } former)
@@ -86,6 +86,8 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
         // Some fifteen questions share the time: four times the calendar's own is enough for the example, our own choice.
         var why = await CalendarAdviser.WhyAsync(request, calendar, limits with { Seconds = limits.Seconds * 4 }, null, cancellationToken);
         foreach (var line in CalendarWhyText.Lines(why)) await terminal.Out.WriteLineAsync(line);
+        var worth = WorthAnswer.Of(new() { Plan = request.Plan, HourWorth = request.HourWorth, Prices = request.Prices, Jigs = request.Jigs, Times = request.Times });
+        foreach (var line in WorthText.Lines(worth, request.Plan)) await terminal.Out.WriteLineAsync(line);
     }
 
     private static List<string> Write(WorkCalendar calendar, CalendarRequest request, CalendarSettings settings)

@@ -21,7 +21,7 @@ internal sealed class CalendarSettings : CommandSettings
     public string Out { get; init; } = "";
 
     [CommandOption("-w|--workshop <FOLDER>")]
-    [Description("The workshop folder: its hours.json says when there is time, its gifts.csv by when, its times.csv how long your work took so far. Without it: the usual hours, and the dates in the plan.")]
+    [Description("The workshop folder: its hours.json says when there is time, its gifts.csv by when, its times.csv how long your work took so far, its prices.csv what --why may propose to buy. Without it: the usual hours, and the dates in the plan.")]
     public string? Workshop { get; init; }
 
     [CommandOption("--start <DATE>")]

@@ -41,6 +41,15 @@ public static class ApiRoutes
     /// <summary>GET: every <see cref="TimeRow"/> in the order kept. POST a <see cref="Core.Shops.TimeReading"/>: 201 with its <see cref="TimeRow"/>.</summary>
     public const string Times = "/api/times";
 
+    /// <summary>GET: every <see cref="Core.Shops.Price"/> in order. PUT all of them: 200 with them as kept.</summary>
+    public const string Prices = "/api/prices";
+
+    /// <summary>GET: the maker's own <see cref="Core.Shops.Jig"/>s. PUT all of them: 200 with them as kept.</summary>
+    public const string Jigs = "/api/jigs";
+
+    /// <summary>GET: the <see cref="Core.Calendar.Worth.WorthAnswer"/> for the latest plan, what is done left out. 404 when there is no plan.</summary>
+    public const string Worth = "/api/worth";
+
     /// <summary>DELETE: 204; the reading is gone.</summary>
     /// <param name="id">The row.</param>
     public static string Time(long id) => $"{Times}/{id}";
@@ -80,7 +89,7 @@ public static class ApiRoutes
     public const string Example = "/api/example";
 
     /// <summary>
-    /// POST files as multipart/form-data, field <c>files</c>: <c>pile.csv</c>, <c>gifts.csv</c>, <c>shop.json</c>, <c>hours.json</c>, <c>times.csv</c>, <c>choices.json</c>, <c>designs/*.json</c>, or a zip of them.
+    /// POST files as multipart/form-data, field <c>files</c>: <c>pile.csv</c>, <c>gifts.csv</c>, <c>shop.json</c>, <c>hours.json</c>, <c>times.csv</c>, <c>prices.csv</c>, <c>jigs.csv</c>, <c>choices.json</c>, <c>designs/*.json</c>, or a zip of them.
     /// 200 with an <see cref="ImportResult"/>. Each file replaces what the workshop has of its kind; all or nothing.
     /// </summary>
     public const string Import = "/api/import";

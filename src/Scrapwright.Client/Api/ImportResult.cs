@@ -15,6 +15,12 @@ public sealed record ImportResult(int? Offcuts, int? Gifts, bool Shop, int? Desi
     /// <summary>Readings of time; null when the files had none and the old ones stay.</summary>
     public int? Times { get; init; }
 
+    /// <summary>Prices; null when the files had none and the old ones stay.</summary>
+    public int? Prices { get; init; }
+
+    /// <summary>The maker's own jigs; null when the files had none and the old ones stay.</summary>
+    public int? Jigs { get; init; }
+
     /// <summary>Questions about values that were read but are unlikely, each with its place.</summary>
     public ImmutableArray<string> Doubts { get; init; } = [];
 }

@@ -38,6 +38,15 @@ public sealed record CalendarRequest
     /// <summary>How long work took so far, in any order: the maker's own pace.</summary>
     public ImmutableArray<TimeReading> Times { get; init; } = [];
 
+    /// <summary>What can be bought instead of made; for advice, no calendar depends on it.</summary>
+    public ImmutableArray<Price> Prices { get; init; } = [];
+
+    /// <summary>The maker's own jigs; for advice too.</summary>
+    public ImmutableArray<Jig> Jigs { get; init; } = [];
+
+    /// <summary>What an hour is worth, and the currency of prices; null when nobody said; for advice too.</summary>
+    public HourWorth? HourWorth { get; init; }
+
     /// <summary>The calendar before, to which the new one keeps where it costs nothing; null for none.</summary>
     public WorkCalendar? Before { get; init; }
 

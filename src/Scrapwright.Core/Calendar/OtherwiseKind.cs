@@ -27,6 +27,18 @@ public enum OtherwiseKind
     /// <summary>A finish that dries faster, for one gift.</summary>
     GiftFinish,
 
+    /// <summary>One gift is bought.</summary>
+    BuyGift,
+
+    /// <summary>The parts of one kind of a gift are bought.</summary>
+    BuyPart,
+
+    /// <summary>A jig is made first.</summary>
+    MakeJig,
+
+    /// <summary>A jig is bought.</summary>
+    BuyJig,
+
     /// <summary>One gift is left out.</summary>
     LeaveOut,
 }

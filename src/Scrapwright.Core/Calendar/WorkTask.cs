@@ -30,6 +30,9 @@ public sealed record WorkTask
     /// <summary>Ids of the pieces that go in, in the plan's order.</summary>
     public required ImmutableArray<string> Pieces { get; init; }
 
+    /// <summary>How many of its pieces are too small for the machine alone. [1], from zero</summary>
+    public int SmallPieces { get; init; }
+
     /// <summary>How long it takes, set-up not counted; by the maker's own pace where it was timed. [min], at least 1; estimate</summary>
     public required int Minutes { get; init; }
 

@@ -94,6 +94,7 @@ internal sealed partial class WorkTaskMaker
             Steps = [step.Number],
             GlueUp = step.GlueUp,
             Pieces = [.. works.SelectMany(w => w.In)],
+            SmallPieces = works.Where(w => w.Workaround != Workaround.None).Sum(w => w.In.Length),
             Minutes = TaskMinutes.Likely(each),
             UsualMinutes = TaskMinutes.Likely(usual),
             PaceSetting = pace.Setting,

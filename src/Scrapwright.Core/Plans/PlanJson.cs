@@ -40,9 +40,13 @@ public static partial class PlanJson
         }
     }
 
-    /// <summary>SHA-256 of a request in its compact form, lower-case hexadecimal.</summary>
-    public static string Fingerprint(PlanRequest request) =>
-        Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(request, Options)));
+    /// <summary>SHA-256 of a request in its compact form, lower-case hexadecimal. What an hour is worth changes no plan and is not in it.</summary>
+    public static string Fingerprint(PlanRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var decisive = request.Shop.HourWorth is null ? request : request with { Shop = request.Shop with { HourWorth = null } };
+        return Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(decisive, Options)));
+    }
 
     [GeneratedRegex(@"Path: (?<path>\S*) \| LineNumber: (?<line>\d+) \| BytePositionInLine: (?<byte>\d+)")]
     private static partial Regex Position();

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Wood;
 
@@ -81,6 +82,10 @@ public sealed record Shop
 
     /// <summary>Moisture content of the pile by a meter. [%], 4 to 30; null when it lies in the shop and has settled.</summary>
     public double? PileMoisturePercent { get; init; }
+
+    /// <summary>What an hour of the maker's time is worth to the maker; null when nobody said. Plans do not depend on it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public HourWorth? HourWorth { get; init; }
 
     /// <summary>Key of the glue used.</summary>
     public string Glue { get; init; } = "white-glue";

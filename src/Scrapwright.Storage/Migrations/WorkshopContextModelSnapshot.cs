@@ -236,6 +236,9 @@ namespace Scrapwright.Storage.Migrations
                     b.Property<string>("Hours")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Jigs")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Json")
                         .HasColumnType("TEXT");
 
@@ -244,6 +247,9 @@ namespace Scrapwright.Storage.Migrations
 
                     b.Property<string>("Name")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Prices")
                         .HasColumnType("TEXT");
 
                     b.HasKey("Id");

@@ -60,6 +60,9 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
                 Done = marks.Done,
                 Pinned = marks.Pinned,
                 Times = await TimesAsync(cancellationToken),
+                Prices = await store.GetPricesAsync(cancellationToken),
+                Jigs = await store.GetJigsAsync(cancellationToken),
+                HourWorth = (await store.GetShopAsync(cancellationToken)).HourWorth,
                 Before = before is null ? null : FindSound(before),
             };
             var outcome = await Task.Run(() => CalendarMaker.MakeAsync(request, new PlanLimits { Seconds = asked.Seconds }, null, cancellationToken), cancellationToken);

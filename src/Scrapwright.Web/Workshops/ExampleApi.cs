@@ -27,6 +27,8 @@ internal static class ExampleApi
             Shop = example.Shop,
             Hours = ExampleWorkshop.Hours,
             Times = [],
+            Prices = [],
+            Jigs = [],
             Designs = example.Designs,
             Choices = example.Choices,
         };

@@ -54,7 +54,8 @@ internal static class FilesApi
     }
 
     private static async Task<IEnumerable<KeyValuePair<string, string>>> WriteAsync(WorkshopStore store, CancellationToken cancellationToken) => WorkshopFiles.Write(
-        await store.GetRequestAsync(cancellationToken), await store.GetHoursAsync(cancellationToken), [.. (await store.ListTimesAsync(cancellationToken)).Select(t => t.Reading)]);
+        await store.GetRequestAsync(cancellationToken), await store.GetHoursAsync(cancellationToken),
+        new WorkshopNotes { Times = [.. (await store.ListTimesAsync(cancellationToken)).Select(t => t.Reading)], Prices = await store.GetPricesAsync(cancellationToken), Jigs = await store.GetJigsAsync(cancellationToken) });
 
     private static byte[] Zip(IEnumerable<KeyValuePair<string, string>> files)
     {

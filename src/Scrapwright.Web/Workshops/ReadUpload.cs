@@ -21,7 +21,7 @@ internal sealed class ReadUpload
 
     internal WorkshopContents Contents { get; private set; } = new();
 
-    internal ImportResult Result => new(Contents.Pile?.Length, Contents.Gifts?.Length, Contents.Shop is not null, Contents.Designs?.Length) { Hours = Contents.Hours is not null, Times = Contents.Times?.Length, Doubts = doubts.ToImmutable() };
+    internal ImportResult Result => new(Contents.Pile?.Length, Contents.Gifts?.Length, Contents.Shop is not null, Contents.Designs?.Length) { Hours = Contents.Hours is not null, Times = Contents.Times?.Length, Prices = Contents.Prices?.Length, Jigs = Contents.Jigs?.Length, Doubts = doubts.ToImmutable() };
 
     /// <summary>Reads what there is.</summary>
     /// <param name="upload">The files.</param>
@@ -39,6 +39,8 @@ internal sealed class ReadUpload
 
         if (files.TryGetValue(HoursFile.Name, out var hours)) reading.Contents = reading.Contents with { Hours = reading.Take(HoursFile.Parse(hours)) };
         if (files.TryGetValue(TimesFile.Name, out var times)) reading.Contents = reading.Contents with { Times = reading.TakeMany(TimesFile.Parse(times)) };
+        if (files.TryGetValue(PricesFile.Name, out var prices)) reading.Contents = reading.Contents with { Prices = reading.TakeMany(PricesFile.Parse(prices)) };
+        if (files.TryGetValue(JigsFile.Name, out var jigs)) reading.Contents = reading.Contents with { Jigs = reading.TakeMany(JigsFile.Parse(jigs)) };
         if (files.TryGetValue(PileFile.Name, out var pile))
             reading.Contents = reading.Contents with { Pile = [.. reading.TakeMany(PileFile.Parse(pile, shop.Unit)).Select(o => new NewOffcut(o, shop.Unit))] };
         if (files.TryGetValue(GiftsFile.Name, out var gifts))

@@ -3,6 +3,7 @@ using System.Net;
 using Scrapwright.Client.Api;
 using Scrapwright.Core.Calendar;
 using Scrapwright.Core.Calendar.Audit;
+using Scrapwright.Core.Calendar.Worth;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
@@ -78,6 +79,24 @@ public sealed class CalendarApiTests(CalendarApiTests.Example example) : IClassF
         Assert.Equal(40, Assert.Single(second.Calendar!.Times).TookMinutes);
         var again = second.Calendar.Tasks.First(t => t.Task.Operation == Operation.Sand && t.Task.Id.Split('#')[0] == sand.Id.Split('#')[0]).Task;
         Assert.True(again.Minutes > again.UsualMinutes);
+    }
+
+    [Fact]
+    public async Task Making_is_weighed_against_buying_for_what_is_left_of_the_plan()
+    {
+        await using var app = await PlannedAsync();
+        var wasStale = (await app.GetAsync<WorkshopSummary>(ApiRoutes.Workshop)).PlanIsStale;
+        var shop = await app.GetAsync<Shop>(ApiRoutes.Shop);
+        await app.PutAsync(ApiRoutes.Shop, shop with { HourWorth = new(18, "€") });
+        var first = await app.GetAsync<WorthAnswer>(ApiRoutes.Worth);
+        await app.PutAsync(ApiRoutes.Prices, ImmutableArray.Create(new Price(PriceKind.Gift, first.Things[0].Gift, 0.50m, 1)));
+
+        var priced = await app.GetAsync<WorthAnswer>(ApiRoutes.Worth);
+
+        Assert.Equal(new HourWorth(18, "€"), priced.HourWorth);
+        Assert.Equal((WorthVerdict.Open, WorthVerdict.Buy), (first.Things[0].Verdict, priced.Things[0].Verdict));
+        // What an hour is worth leaves the plan as it is.
+        Assert.Equal(wasStale, (await app.GetAsync<WorkshopSummary>(ApiRoutes.Workshop)).PlanIsStale);
     }
 
     [Fact]

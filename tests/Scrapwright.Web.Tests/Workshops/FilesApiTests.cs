@@ -29,6 +29,7 @@ public sealed class FilesApiTests
         await using var from = await RunningApp.StartAsync();
         await using var to = await RunningApp.StartAsync();
         await from.Http.PostAsync(ApiRoutes.Example, null);
+        await from.PutAsync(ApiRoutes.Prices, ImmutableArray.Create(new Core.Shops.Price(Core.Shops.PriceKind.Item, "drill bit", 6.50m, 2)));
         await from.PostAsync(ApiRoutes.Times, new Core.Shops.TimeReading(new(2027, 5, 4), Core.Shops.Operation.Sand, 10, 20) { Note = "new paper" });
 
         var zip = await from.Http.GetByteArrayAsync(ApiRoutes.Export);
@@ -36,7 +37,8 @@ public sealed class FilesApiTests
 
         Assert.Equal((ExampleWorkshop.Request.Pile.Length, ExampleWorkshop.Request.Gifts.Length, true, true), (result.Offcuts, result.Gifts, result.Shop, result.Hours));
         Assert.Equal(await to.Http.GetStringAsync(ApiRoutes.Hours), await from.Http.GetStringAsync(ApiRoutes.Hours));
-        Assert.Equal(1, result.Times);
+        Assert.Equal((1, 1), (result.Times, result.Prices));
+        Assert.Equal(await from.Http.GetStringAsync(ApiRoutes.Prices), await to.Http.GetStringAsync(ApiRoutes.Prices));
         Assert.Equal(await from.Http.GetStringAsync(ApiRoutes.Times), await to.Http.GetStringAsync(ApiRoutes.Times));
         Assert.Equal(ExampleWorkshop.Hours.Exceptions.Length, (await to.GetAsync<Core.Shops.WorkHours>(ApiRoutes.Hours)).Exceptions.Length);
         Assert.Equal(await PileAsync(from), await PileAsync(to));

@@ -11,6 +11,9 @@ namespace Scrapwright.Planning.Calendar.Advice;
 /// <param name="LeftOut">The gift that is left out; null for none.</param>
 internal sealed record CalendarVariant(OtherwiseKind Kind, string What, string Question, CalendarRequest Request, Gift? LeftOut = null)
 {
+    /// <summary>What is otherwise in the problem of the request; null for nothing. Gives null when that cannot be.</summary>
+    internal Func<CalendarProblem, CalendarProblem?>? Change { get; init; }
+
     /// <summary>True when it is a way out of a date only, and tells nothing about the shop.</summary>
-    internal bool IsForDatesOnly => Kind is OtherwiseKind.OneEvening or OtherwiseKind.GiftFinish or OtherwiseKind.LeaveOut;
+    internal bool IsForDatesOnly => Kind is OtherwiseKind.OneEvening or OtherwiseKind.GiftFinish or OtherwiseKind.LeaveOut or OtherwiseKind.BuyGift or OtherwiseKind.BuyPart;
 }

@@ -27,9 +27,9 @@ internal sealed class CalendarVariants
     private Shop Shop => request.Plan.Request.Shop;
 
     /// <summary>Ways out of late dates first, then what tells about the shop.</summary>
-    internal IEnumerable<CalendarVariant> All() => late.Length == 0 ? OfTheShop() : [.. LeavingOut(), .. OneEvening(), .. GiftFinishes(), .. OfTheShop()];
+    internal IEnumerable<CalendarVariant> All() => late.Length == 0 ? OfTheShop() : [.. new WorthVariants(request, late).Bought(), .. LeavingOut(), .. OneEvening(), .. GiftFinishes(), .. OfTheShop()];
 
-    private IEnumerable<CalendarVariant> OfTheShop() => [.. WeeklyEvenings(), .. MachineHours(), .. Helper(), .. Clamps(), .. Finishes(), .. Glues()];
+    private IEnumerable<CalendarVariant> OfTheShop() => [.. WeeklyEvenings(), .. MachineHours(), .. Helper(), .. Clamps(), .. Finishes(), .. Glues(), .. new WorthVariants(request, late).Jigs()];
 
     private IEnumerable<CalendarVariant> Helper()
     {

@@ -35,7 +35,7 @@ internal sealed class WhyMaker
     internal async Task<CalendarWhy> MakeAsync()
     {
         var first = now;
-        if (await FindAsync(request with { Before = null }, null, Share(0)) is { } again && IsBetter(again, now)) now = again;
+        if (await FindAsync(request with { Before = null }, made => made, Share(0)) is { } again && IsBetter(again, now)) now = again;
         for (var i = 0; i < variants.Length; i++) await TryAsync(variants[i], Share(i + 1));
         return new()
         {
@@ -60,7 +60,7 @@ internal sealed class WhyMaker
         }
 
         progress?.Report(variant.What);
-        var found = await FindAsync(variant.Request, variant.LeftOut?.Label, seconds);
+        var found = await FindAsync(variant.Request, made => Changed(variant, made), seconds);
         if (found is not null && Gains(found)) gains.Add((variant, found));
         else noGain.Add(variant.What);
     }
@@ -71,14 +71,18 @@ internal sealed class WhyMaker
         : Math.Max(0, limits.Seconds - clock.Elapsed.TotalSeconds) / (variants.Length + 1 - tried);
 
     // The better of what the search finds and of the calendar's own order, which with more of something is seldom worse.
-    private async Task<WorkCalendar?> FindAsync(CalendarRequest changed, string? leftOut, double seconds)
+    private async Task<WorkCalendar?> FindAsync(CalendarRequest changed, Func<CalendarProblem, CalendarProblem?> change, double seconds)
     {
-        if (seconds <= 0 || CalendarProblem.Make(changed) is not CalendarMaking.Made { Problem: var made }) return null;
-        var problem = leftOut is null ? made : Without(made, leftOut);
+        if (seconds <= 0 || CalendarProblem.Make(changed) is not CalendarMaking.Made { Problem: var made } || change(made) is not { } problem) return null;
         var searched = Calendar(problem, await Scheduler.SolveAsync(problem.Schedule, limits with { Seconds = seconds }, null, cancellationToken));
-        var ordered = Calendar(problem, ScheduleBuilder.InOrder(problem.Schedule, order));
+        // What a variant adds comes first: the rest waits for it.
+        var known = made.Schedule.Tasks.Select(t => t.Id).ToHashSet(StringComparer.Ordinal);
+        var ordered = Calendar(problem, ScheduleBuilder.InOrder(problem.Schedule, [.. problem.Schedule.Tasks.Select(t => t.Id).Where(id => !known.Contains(id)), .. order]));
         return searched is null || (ordered is not null && IsBetter(ordered, searched)) ? ordered : searched;
     }
+
+    private static CalendarProblem? Changed(CalendarVariant variant, CalendarProblem made) =>
+        variant.LeftOut is { } left ? Without(made, left.Label) : variant.Change is { } change ? change(made) : made;
 
     private static WorkCalendar? Calendar(CalendarProblem problem, ScheduleOutcome outcome) =>
         CalendarOutcome.Of(problem, outcome) is CalendarOutcome.Dated dated ? dated.Calendar : null;

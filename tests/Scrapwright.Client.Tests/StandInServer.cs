@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.Json;
 using Scrapwright.Client.Api;
 using Scrapwright.Core.Calendar;
+using Scrapwright.Core.Calendar.Worth;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
@@ -34,6 +35,13 @@ internal sealed class StandInServer : HttpMessageHandler
 
     /// <summary>Readings of time.</summary>
     public List<TimeRow> Times { get; } = [];
+
+    /// <summary>Prices, the maker's own jigs, and the answer about them.</summary>
+    public ImmutableArray<Price> Prices { get; set; } = [];
+
+    public ImmutableArray<Jig> Jigs { get; set; } = [];
+
+    public WorthAnswer? Worth { get; set; }
 
     /// <summary>What is wrong with any hours; null when nothing is.</summary>
     public ApiProblem? HoursProblem { get; set; }
@@ -93,6 +101,11 @@ internal sealed class StandInServer : HttpMessageHandler
             ("GET", ApiRoutes.Times) => Json(Times.ToImmutableArray()),
             ("POST", ApiRoutes.Times) => AddTime(Read<TimeReading>(body)),
             ("DELETE", _) when path.StartsWith(ApiRoutes.Times, StringComparison.Ordinal) => DeleteTime(Id(path)),
+            ("GET", ApiRoutes.Prices) => Json(Prices),
+            ("PUT", ApiRoutes.Prices) => Json(Prices = Read<ImmutableArray<Price>>(body)),
+            ("GET", ApiRoutes.Jigs) => Json(Jigs),
+            ("PUT", ApiRoutes.Jigs) => Json(Jigs = Read<ImmutableArray<Jig>>(body)),
+            ("GET", ApiRoutes.Worth) => Json(Worth),
             ("GET", ApiRoutes.HomeZone) => Json(new ZoneName("Europe/Dublin")),
             ("GET", ApiRoutes.Calendar) => Json(Calendar),
             ("POST", ApiRoutes.Calendar) => Json(Calendar = Next ?? Calendar),

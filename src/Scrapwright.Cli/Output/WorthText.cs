@@ -25,5 +25,6 @@ internal static class WorthText
 
         if (!answer.Items.IsEmpty) yield return $"On the shopping list, {words.Money(answer.Items.Sum(i => i.Cost))} in all of what has a price:";
         foreach (var item in answer.Items) yield return $"  {PlanText.Shopping(item.Item, plan.Request.Shop)}: {words.Figures(item)}";
+        if (!answer.Unmatched.IsEmpty) yield return $"Prices of nothing that is left to make or buy in this plan: {string.Join("; ", answer.Unmatched.Select(p => $"{p.Kind.ToString().ToLowerInvariant()} {p.Name}"))}.";
     }
 }

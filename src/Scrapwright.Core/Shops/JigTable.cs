@@ -21,7 +21,7 @@ public static class JigTable
             SetUpMinutes = 3, EachSeconds = 30, MakeMinutes = 45, OnlySmall = true,
         },
         new() { Key = "resaw-fence", Name = "Resaw fence", Operations = [Operation.ResawStrips, Operation.Resaw], SetUpMinutes = 4, EachSeconds = 30, MakeMinutes = 60 },
-        new() { Key = "finishing-rack", Name = "Finishing rack", Operations = [Operation.Finish], SetUpMinutes = 3, EachSeconds = 20, MakeMinutes = 60 },
+        new() { Key = "finishing-rack", Name = "Finishing rack", Operations = [Operation.Finish], SetUpMinutes = 3, EachSeconds = 5, MakeMinutes = 60 },
         new() { Key = "crosscut-sled", Name = "Crosscut sled", Operations = [Operation.CrosscutStrips, Operation.CrosscutBlanks, Operation.CutMitres], SetUpMinutes = 3, EachSeconds = 20, MakeMinutes = 150 },
     ];
 

@@ -18,6 +18,9 @@ public sealed record WorthAnswer
     /// <summary>What of the shopping list has a price.</summary>
     public required ImmutableArray<ItemWorth> Items { get; init; }
 
+    /// <summary>Prices of what this plan neither makes nor needs: maybe a name is misspelt.</summary>
+    public required ImmutableArray<Price> Unmatched { get; init; }
+
     /// <summary>The answer to a request.</summary>
     /// <param name="request">The facts.</param>
     public static WorthAnswer Of(WorthRequest request)

@@ -24,13 +24,20 @@ internal sealed class WorthMaker
         use = new(request.Plan);
     }
 
-    internal WorthAnswer Make() => new()
+    internal WorthAnswer Make()
     {
-        HourWorth = request.HourWorth,
-        Jigs = [.. JigTable.With(request.Jigs).Select(Jig).OfType<JigWorth>().OrderByDescending(j => j.SavedMinutes)],
-        Things = [.. request.Plan.Made.SelectMany(Things)],
-        Items = [.. request.Plan.Shopping.Select(Item).OfType<ItemWorth>()],
-    };
+        var jigs = JigTable.With(request.Jigs);
+        ImmutableArray<ThingWorth> things = [.. request.Plan.Made.SelectMany(Things)];
+        ImmutableArray<ItemWorth> items = [.. request.Plan.Shopping.Select(Item).OfType<ItemWorth>()];
+        return new()
+        {
+            HourWorth = request.HourWorth,
+            Jigs = [.. jigs.Select(Jig).OfType<JigWorth>().OrderByDescending(j => j.SavedMinutes)],
+            Things = things,
+            Items = items,
+            Unmatched = [.. request.Prices.Where(p => !things.Any(t => t.Price == p) && !items.Any(i => i.Price == p) && !jigs.Any(j => p.IsFor(PriceKind.Jig, j.Key, j.Name)))],
+        };
+    }
 
     private HashSet<string> Done()
     {

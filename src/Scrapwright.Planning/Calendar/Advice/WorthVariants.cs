@@ -21,7 +21,12 @@ internal sealed class WorthVariants
         (this.request, this.late) = (request, late);
         worth = WorthAnswer.Of(new()
         {
-            Plan = request.Plan, HourWorth = request.HourWorth, Prices = request.Prices, Jigs = request.Jigs, Times = request.Times, Done = [.. request.Done.Select(d => d.Task)],
+            Plan = request.Plan,
+            HourWorth = request.HourWorth,
+            Prices = request.Prices,
+            Jigs = request.Jigs,
+            Times = request.Times,
+            Done = [.. request.Done.Select(d => d.Task)],
         });
         words = new(request.HourWorth);
     }

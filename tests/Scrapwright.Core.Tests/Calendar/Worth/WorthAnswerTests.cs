@@ -109,6 +109,15 @@ public sealed class WorthAnswerTests
     }
 
     [Fact]
+    public void A_price_that_fits_nothing_is_told()
+    {
+        Price[] prices = [new(PriceKind.Gift, "Ida", 5, 3), new(PriceKind.Part, "Ida/sqare", 1, 0), new(PriceKind.Jig, "Resaw fence", 9, 0), new(PriceKind.Item, "drill bit", 6, 0)];
+
+        // The example has no such part and nothing to buy; a jig it has no use for is a jig all the same.
+        Assert.Equal([prices[1], prices[3]], Answer(Cauls, Twelve, prices).Unmatched.AsEnumerable());
+    }
+
+    [Fact]
     public void Parts_have_the_work_of_their_own_pieces_and_shared_work_by_pieces()
     {
         var plan = ExamplePlans.Full;

@@ -12,6 +12,7 @@ public sealed class CommandLineTests
     [InlineData("plan")]
     [InlineData("audit")]
     [InlineData("ideas")]
+    [InlineData("worth")]
     [InlineData("calendar")]
     [InlineData("sheets")]
     [InlineData("entry")]

@@ -14,7 +14,7 @@ internal static class WorthText
             ? $"{plan.Request.Workshop}: make or buy, at {words.Money(hour.Amount)} an hour of your time. Figures, no decree."
             : $"{plan.Request.Workshop}: make or buy. Nobody said what an hour is worth, so only minutes are compared.";
         if (!answer.Jigs.IsEmpty) yield return "Jigs (minutes are estimates; yours go into jigs.csv):";
-        foreach (var jig in answer.Jigs) yield return $"  {jig.Jig.Name}: {words.Figures(jig)}: {WorthWords.Verdict(jig)}";
+        foreach (var jig in answer.Jigs) yield return $"  {jig.Jig.Name}: {words.Figures(jig)}: {WorthWords.Verdict(jig)}{(WorthWords.Pays(jig) is { Length: > 0 } pays ? $"; {pays}" : "")}";
         if (!answer.Things.IsEmpty) yield return "Gifts and parts:";
         foreach (var thing in answer.Things)
         {

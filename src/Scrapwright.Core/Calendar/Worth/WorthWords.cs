@@ -41,8 +41,21 @@ public sealed class WorthWords
             WorthVerdict.Have => "you have it",
             WorthVerdict.Make => "make it",
             WorthVerdict.Buy => "buy it",
-            WorthVerdict.DoWithout => $"do without{Pays(worth)}",
-            _ => $"say what an hour is worth to you, to compare{Pays(worth)}",
+            WorthVerdict.DoWithout => "do without",
+            _ => "say what an hour is worth to you, to compare",
+        };
+    }
+
+    /// <summary>From when on a jig that does not pay for this plan pays; empty where that is not to be said.</summary>
+    /// <param name="worth">The jig.</param>
+    public static string Pays(JigWorth worth)
+    {
+        ArgumentNullException.ThrowIfNull(worth);
+        return (worth.Verdict is WorthVerdict.DoWithout or WorthVerdict.Open, worth.PiecesToPay, worth.PlansToPay) switch
+        {
+            (true, { } pieces and > 0, { } plans) => $"made, it pays from {Count(pieces, "piece")}, or after {Count(plans, "plan")} such as this",
+            (true, null, { } plans) => $"made, it pays after {Count(plans, "plan")} such as this",
+            _ => "",
         };
     }
 
@@ -99,13 +112,6 @@ public sealed class WorthWords
     }
 
     private static string Here(Price price) => price.Days == 0 ? "" : $", here in {Count(price.Days, "day")}";
-
-    private static string Pays(JigWorth worth) => (worth.PiecesToPay, worth.PlansToPay) switch
-    {
-        ({ } pieces and > 0, { } plans) => $"; made, it pays from {Count(pieces, "piece")}, or after {Count(plans, "plan")} such as this",
-        (null, { } plans) => $"; made, it pays after {Count(plans, "plan")} such as this",
-        _ => "",
-    };
 
     private static string Count(int count, string one) => $"{count} {one}{(count == 1 ? "" : "s")}";
 }

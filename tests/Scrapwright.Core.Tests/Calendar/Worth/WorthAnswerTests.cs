@@ -152,7 +152,7 @@ public sealed class WorthAnswerTests
         var jig = Find(Answer(Cauls, Twelve, [new(PriceKind.Jig, "clamping cauls", 4.5m, 2)]));
 
         Assert.Equal("saves 6 min (€1.20) at 4 pieces and 1 set-up; 30 min to make (€6.00), €4.50 to buy, here in 2 days", words.Figures(jig));
-        Assert.Equal("do without; made, it pays from 28 pieces, or after 5 plans such as this", WorthWords.Verdict(jig));
+        Assert.Equal(("do without", "made, it pays from 28 pieces, or after 5 plans such as this"), (WorthWords.Verdict(jig), WorthWords.Pays(jig)));
         Assert.Equal("3 h 20 min", WorthWords.Time(200));
         Assert.Equal("12.50 NZD", HourWorth.Text(12.5m, "NZD"));
     }

@@ -17,6 +17,9 @@ public sealed class TimeBoard(Server server, Undoing undoing)
     /// <summary>The readings in the order kept; null until they have been read.</summary>
     public ImmutableArray<TimeRow>? Rows { get; private set; }
 
+    /// <summary>True when the last try to read them failed.</summary>
+    public bool CannotRead { get; private set; }
+
     /// <summary>The paces they come to.</summary>
     public ShopPaces Paces => ShopPaces.Of((Rows ?? []).Select(r => r.Reading));
 
@@ -78,8 +81,10 @@ public sealed class TimeBoard(Server server, Undoing undoing)
 
     private async Task ReadAsync()
     {
-        if (await server.GetAsync<ImmutableArray<TimeRow>>(ApiRoutes.Times) is Answer<ImmutableArray<TimeRow>>.Given given) Take(given.Value);
-        reading = null;
+        var answer = await server.GetAsync<ImmutableArray<TimeRow>>(ApiRoutes.Times);
+        (CannotRead, reading) = (answer.Problem is not null, null);
+        if (answer is Answer<ImmutableArray<TimeRow>>.Given given) Take(given.Value);
+        else Changed?.Invoke();
     }
 
     private void Take(ImmutableArray<TimeRow> rows)

@@ -20,4 +20,5 @@ builder.Services.AddScoped<Announcer>();
 builder.Services.AddScoped<KeptChoices>();
 builder.Services.AddScoped<IdeaBoard>();
 builder.Services.AddScoped<CalendarBoard>();
+builder.Services.AddScoped<AdviceBoard>();
 await builder.Build().RunAsync();

@@ -25,6 +25,7 @@ public abstract class ScreenContext : BunitContext
         Services.AddSingleton<KeptChoices>();
         Services.AddSingleton<IdeaBoard>();
         Services.AddSingleton<CalendarBoard>();
+        Services.AddSingleton<AdviceBoard>();
     }
 
     /// <summary>The far end of the wire.</summary>

@@ -40,6 +40,14 @@ internal sealed class StandInServer : HttpMessageHandler
 
     public CalendarView? Next { get; set; }
 
+    /// <summary>How likely the calendar holds, and what any question about it is answered with; null for none.</summary>
+    public CalendarChance? Chance { get; set; }
+
+    public CalendarWhy? CalendarWhy { get; set; }
+
+    /// <summary>What a calendar was last asked for with.</summary>
+    public MakeCalendar? Made { get; private set; }
+
     /// <summary>Tasks that were moved and kept.</summary>
     public List<MoveTasks> Moves { get; } = [];
 
@@ -89,7 +97,9 @@ internal sealed class StandInServer : HttpMessageHandler
             ("PUT", ApiRoutes.Hours) => PutHours(Read<WorkHours>(body)),
             ("GET", ApiRoutes.HomeZone) => Json(new ZoneName("Europe/Dublin")),
             ("GET", ApiRoutes.Calendar) => Json(Calendar),
-            ("POST", ApiRoutes.Calendar) => Json(Calendar = Next ?? Calendar),
+            ("POST", ApiRoutes.Calendar) => Make(Read<MakeCalendar>(body)),
+            ("GET", ApiRoutes.CalendarChance) when Chance is not null => Json(Chance),
+            ("POST", ApiRoutes.CalendarWhy) when CalendarWhy is not null => Json(CalendarWhy),
             ("PUT", ApiRoutes.CalendarMarks) => Json(Calendar = Calendar! with { Marks = Read<CalendarMarks>(body) }),
             ("POST", ApiRoutes.CalendarMoves) => Move(Read<MoveTasks>(body)),
             ("POST", ApiRoutes.PlanOrder) => KeepOrder(Read<StripsInOrder>(body)),
@@ -116,6 +126,12 @@ internal sealed class StandInServer : HttpMessageHandler
     }
 
     private HttpResponseMessage PutHours(WorkHours hours) => HoursProblem is { } problem ? Json(problem, HttpStatusCode.BadRequest) : Json(Hours = hours);
+
+    private HttpResponseMessage Make(MakeCalendar asked)
+    {
+        Made = asked;
+        return Json(Calendar = Next ?? Calendar);
+    }
 
     private HttpResponseMessage Move(MoveTasks move)
     {

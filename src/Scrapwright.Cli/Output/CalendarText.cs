@@ -23,7 +23,7 @@ internal static class CalendarText
             foreach (var task in tonight.Overnight) yield return $"  leave alone until {Moment(task.FreeAgain)}: {task.Task.Title}";
         }
 
-        var buys = calendar.BuyBy(plan.Shopping);
+        var buys = calendar.BuyBy();
         if (!buys.IsEmpty) yield return "To buy:";
         foreach (var buy in buys) yield return $"  {PlanText.Shopping(buy.Item, plan.Request.Shop)}{(buy.Before is { } before ? $", before {Moment(before)}" : "")}";
         yield return "How good it is:";

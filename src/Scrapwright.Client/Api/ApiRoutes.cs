@@ -53,6 +53,18 @@ public static class ApiRoutes
     /// <summary>GET: the latest calendar for the calendar on a phone, with the evenings of those before cancelled where nothing is done any more. 404 when there is none.</summary>
     public const string CalendarFile = "/api/calendar/calendar.ics";
 
+    /// <summary>GET: the <see cref="Core.Calendar.CalendarChance"/> of the latest calendar. 404 when there is none.</summary>
+    public const string CalendarChance = "/api/calendar/chance";
+
+    /// <summary>
+    /// POST a <see cref="CalendarQuestion"/>: 200 with the <see cref="Core.Calendar.CalendarWhy"/> about the latest calendar; 404 when there is none, 409 when the plan it was made of is not the latest any more.
+    /// It takes as long as the question says.
+    /// </summary>
+    public const string CalendarWhy = "/api/calendar/why";
+
+    /// <summary>POST without a body: 204; every question about the calendar that is being answered is answered at once with what is known.</summary>
+    public const string CalendarWhyEnd = "/api/calendar/why/end";
+
     /// <summary>GET: the <see cref="ZoneName"/> of the machine the server runs on, which is the shop's unless its hours name another.</summary>
     public const string HomeZone = "/api/hours/home-zone";
 

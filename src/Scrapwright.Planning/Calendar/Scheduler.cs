@@ -30,7 +30,7 @@ public static class Scheduler
         if (!obstacles.IsEmpty) return new ScheduleOutcome.Impossible(obstacles);
         var search = new ScheduleSearch(facts, ranges, limits, progress, cancellationToken);
         search.Run();
-        if (search.Best is { } best) return new ScheduleOutcome.Scheduled(Audited(problem, best.ToSchedule(facts, search.Bounds)));
+        if (search.Best is { } best) return new ScheduleOutcome.Scheduled(Audited(problem, EveningOrder.Of(facts, ranges, best).ToSchedule(facts, search.Bounds)));
         return search.IsProvenImpossible
             ? new ScheduleOutcome.Impossible([new ScheduleReason("tasks", "no way to fit all of them together", $"one within {problem.HorizonMinutes} min that keeps all links, hours and capacities")])
             : new ScheduleOutcome.Unfinished();

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using Scrapwright.Core.Calendar;
+using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Planning.Calendar.Advice;
 
@@ -130,10 +131,13 @@ internal sealed class WhyMaker
         return now.Gifts.Where(g => g.IsLate && ready.Contains(g.Gift)).Select(g => g.Gift);
     }
 
+    private WorkHours? HoursOf(CalendarVariant variant) => ReferenceEquals(variant.Request.Hours, request.Hours) ? null : variant.Request.Hours;
+
     private HoldUp HoldUp(CalendarVariant variant, WorkCalendar other) => new()
     {
         Kind = variant.Kind,
         What = variant.What,
+        Hours = HoursOf(variant),
         SoonerDays = SoonerDays(other),
         InTime = [.. InTime(other)],
         HoursLessLate = HoursLate(now) - HoursLate(other),
@@ -144,6 +148,7 @@ internal sealed class WhyMaker
     {
         Kind = variant.Kind,
         Question = variant.Question + "?",
+        Hours = HoursOf(variant),
         LeftOut = variant.LeftOut?.Label ?? "",
         LeftOutPriority = variant.LeftOut?.Priority,
         InTime = [.. InTime(other)],

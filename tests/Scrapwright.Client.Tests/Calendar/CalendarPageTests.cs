@@ -232,7 +232,14 @@ public sealed class CalendarPageTests : ScreenContext
         var due = Made.Gifts[0].Due!.Value;
         ReadyChance sure = new()
         {
-            Gift = Made.Gifts[0].Gift, Due = due, PerMille = 912, ReadyBy = due.AddDays(2), StartBy = Start.AddDays(1), SafeStartBy = Start, EveningsToKeepFree = 3, EveningsLeft = 1,
+            Gift = Made.Gifts[0].Gift,
+            Due = due,
+            PerMille = 912,
+            ReadyBy = due.AddDays(2),
+            StartBy = Start.AddDays(1),
+            SafeStartBy = Start,
+            EveningsToKeepFree = 3,
+            EveningsLeft = 1,
         };
         Far.Chance = new() { Runs = 2000, AskedPerMille = 950, Gifts = [sure], All = sure with { Gift = "" } };
 

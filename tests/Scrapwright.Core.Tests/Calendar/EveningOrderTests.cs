@@ -48,7 +48,11 @@ public sealed class EveningOrderTests
 
     private static ScheduleTask At(string id, string station) => new()
     {
-        Id = id, Minutes = 10, Hours = "evening", SetUp = station, Needs = [new ScheduleNeed("maker", 1), new ScheduleNeed(station, 1)],
+        Id = id,
+        Minutes = 10,
+        Hours = "evening",
+        SetUp = station,
+        Needs = [new ScheduleNeed("maker", 1), new ScheduleNeed(station, 1)],
     };
 
     private static (ScheduleFacts Facts, StartRanges Ranges, PlacedTasks Placed) Placed(ScheduleProblem problem, string[] order)

@@ -68,28 +68,30 @@ internal sealed class EveningOrder
         if (LevelValues.Compare(placed.Values, best.Values) <= 0 && Changes(facts, placed.Start) < Changes(facts, best.Start)) best = placed;
     }
 
-    /// <summary>Tasks of one setting together, each after those of the evening that it follows.</summary>
+    /// <summary>Tasks of one setting together, each after those of the evening that it follows; what can be done at once comes before what follows from it, so that one kind of work runs on.</summary>
     private List<int> BySetting(int[] tasks)
     {
         var open = tasks.ToDictionary(t => t, t => facts.Into[t].Count(l => tasks.Contains(l.Before)));
+        var wave = tasks.ToDictionary(t => t, _ => 0);
         var left = new List<int>(tasks);
         var order = new List<int>(tasks.Length);
         var setting = ScheduleFacts.None;
         while (left.Count > 0)
         {
-            var next = left.FindIndex(t => open[t] == 0 && facts.SetUp[t] == setting);
-            if (next < 0)
+            int[] next = [.. left.Where(t => open[t] == 0 && facts.SetUp[t] == setting)];
+            if (next.Length == 0)
             {
                 setting = NextSetting(left, open);
-                next = left.FindIndex(t => open[t] == 0 && facts.SetUp[t] == setting);
+                continue;
             }
 
-            var task = left[next];
-            left.RemoveAt(next);
+            var task = next.MinBy(t => wave[t]);
+            left.Remove(task);
             order.Add(task);
-            foreach (var link in facts.OutOf[task])
+            foreach (var link in facts.OutOf[task].Where(l => open.ContainsKey(l.After)))
             {
-                if (open.TryGetValue(link.After, out var count)) open[link.After] = count - 1;
+                open[link.After]--;
+                wave[link.After] = Math.Max(wave[link.After], wave[task] + 1);
             }
         }
 

@@ -1,5 +1,6 @@
 using Scrapwright.Core.Calendar;
 using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Plans;
 
 namespace Scrapwright.Planning.Calendar.Advice;
 
@@ -11,6 +12,9 @@ namespace Scrapwright.Planning.Calendar.Advice;
 /// <param name="LeftOut">The gift that is left out; null for none.</param>
 internal sealed record CalendarVariant(OtherwiseKind Kind, string What, string Question, CalendarRequest Request, Gift? LeftOut = null)
 {
+    /// <summary>What is planned anew for it; null when the plan stays.</summary>
+    internal PlanRequest? Replan { get; init; }
+
     /// <summary>True when it is a way out of a date only, and tells nothing about the shop.</summary>
-    internal bool IsForDatesOnly => Kind is OtherwiseKind.OneEvening or OtherwiseKind.GiftFinish or OtherwiseKind.LeaveOut;
+    internal bool IsForDatesOnly => Kind is OtherwiseKind.OneEvening or OtherwiseKind.GiftFinish or OtherwiseKind.OtherDesign or OtherwiseKind.LeaveOut;
 }

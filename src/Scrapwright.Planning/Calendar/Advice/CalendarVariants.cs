@@ -26,8 +26,10 @@ internal sealed class CalendarVariants
 
     private Shop Shop => request.Plan.Request.Shop;
 
+    private IEnumerable<Gift> LateGifts => late.Select(label => request.Plan.Request.Gifts.FirstOrDefault(g => g.Label == label)).OfType<Gift>();
+
     /// <summary>Ways out of late dates first, then what tells about the shop.</summary>
-    internal IEnumerable<CalendarVariant> All() => late.Length == 0 ? OfTheShop() : [.. LeavingOut(), .. OneEvening(), .. GiftFinishes(), .. OfTheShop()];
+    internal IEnumerable<CalendarVariant> All() => late.Length == 0 ? OfTheShop() : [.. LeavingOut(), .. OneEvening(), .. GiftFinishes(), .. new OtherDesigns(request).For(LateGifts), .. OfTheShop()];
 
     private IEnumerable<CalendarVariant> OfTheShop() => [.. WeeklyEvenings(), .. MachineHours(), .. Helper(), .. Clamps(), .. Finishes(), .. Glues()];
 
@@ -96,7 +98,7 @@ internal sealed class CalendarVariants
 
     private IEnumerable<CalendarVariant> GiftFinishes()
     {
-        foreach (var gift in late.Select(label => request.Plan.Request.Gifts.FirstOrDefault(g => g.Label == label)).OfType<Gift>())
+        foreach (var gift in LateGifts)
         {
             if (FinishTable.Find(FinishAdvice.KeyFor(gift, Shop)) is not { } now || Quicker(now).FirstOrDefault() is not { } quick) continue;
             var gifts = request.Plan.Request.Gifts.Replace(gift, gift with { Finish = quick.Key });

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using Scrapwright.Core.Calendar;
+using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Planning.Calendar.Advice;
@@ -61,7 +62,9 @@ internal sealed class WhyMaker
         }
 
         progress?.Report(variant.What);
-        var found = await FindAsync(variant.Request, variant.LeftOut?.Label, seconds);
+        var found = variant.Replan is { } plan
+            ? await PlannedAsync(plan, seconds / 2) is { } changed ? await FindAsync(changed, null, seconds / 2) : null
+            : await FindAsync(variant.Request, variant.LeftOut?.Label, seconds);
         if (found is not null && Gains(found)) gains.Add((variant, found));
         else noGain.Add(variant.What);
     }
@@ -70,6 +73,14 @@ internal sealed class WhyMaker
     private double Share(int tried) => limits.Deterministic
         ? limits.Seconds / (variants.Length + 1)
         : Math.Max(0, limits.Seconds - clock.Elapsed.TotalSeconds) / (variants.Length + 1 - tried);
+
+    // With a plan in which all that was made is still made; null when there is none.
+    private async Task<CalendarRequest?> PlannedAsync(PlanRequest plan, double seconds)
+    {
+        if (await Planner.PlanAsync(plan, limits with { Seconds = seconds }, request.Plan, null, cancellationToken) is not PlanOutcome.Planned { Plan: var planned }) return null;
+        var made = planned.Made.Select(m => m.Gift).ToHashSet(StringComparer.Ordinal);
+        return request.Plan.Made.All(m => made.Contains(m.Gift)) ? request with { Plan = planned, Before = null } : null;
+    }
 
     // The better of what the search finds and of the calendar's own order, which with more of something is seldom worse.
     private async Task<WorkCalendar?> FindAsync(CalendarRequest changed, string? leftOut, double seconds)

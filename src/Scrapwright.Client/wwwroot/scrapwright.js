@@ -185,7 +185,8 @@ export function listenForDays(weeks, page) {
 
   weeks.addEventListener('pointerup', event => end(event, true));
   weeks.addEventListener('pointercancel', event => end(event, false));
-  weeks.addEventListener('lostpointercapture', event => end(event, false));
+  // A finger is held by what it first touched until the line takes it over: that loss is none.
+  weeks.addEventListener('lostpointercapture', event => { if (drag && event.target === drag.line) end(event, false); });
 
   weeks.addEventListener('keydown', event => {
     if (event.ctrlKey || event.altKey || event.metaKey) return;

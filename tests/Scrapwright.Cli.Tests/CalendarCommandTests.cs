@@ -43,7 +43,7 @@ public sealed class CalendarCommandTests(ExamplePlan example) : IClassFixture<Ex
     {
         using var workshop = new Workshop();
 
-        var ran = await Program.RunAsync("calendar", example.Plan, "--workshop", example.Shed, "--out", workshop.Folder, "--start", "2027-05-31 12:00", "--seconds", "1", "--why");
+        var ran = await Program.RunAsync("calendar", example.Plan, "--workshop", example.Shed, "--out", workshop.Folder, "--start", "2027-05-31 12:00", "--seconds", "3", "--why");
 
         // Oil dries for a week, other finishes within two days: whatever the search finds, that helps.
         Assert.Equal(1, ran.Code);

@@ -28,8 +28,8 @@ internal sealed class CalendarVariants
 
     private IEnumerable<Gift> LateGifts => late.Select(label => request.Plan.Request.Gifts.FirstOrDefault(g => g.Label == label)).OfType<Gift>();
 
-    /// <summary>Ways out of late dates first, then what tells about the shop.</summary>
-    internal IEnumerable<CalendarVariant> All() => late.Length == 0 ? OfTheShop() : [.. LeavingOut(), .. OneEvening(), .. GiftFinishes(), .. new OtherDesigns(request).For(LateGifts), .. OfTheShop()];
+    /// <summary>Ways out of late dates first, then what tells about the shop, last what takes a plan of its own and so most time.</summary>
+    internal IEnumerable<CalendarVariant> All() => late.Length == 0 ? OfTheShop() : [.. LeavingOut(), .. OneEvening(), .. GiftFinishes(), .. OfTheShop(), .. new OtherDesigns(request).For(LateGifts)];
 
     private IEnumerable<CalendarVariant> OfTheShop() => [.. WeeklyEvenings(), .. MachineHours(), .. Helper(), .. Clamps(), .. Finishes(), .. Glues()];
 

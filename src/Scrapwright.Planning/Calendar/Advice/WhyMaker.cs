@@ -69,10 +69,13 @@ internal sealed class WhyMaker
         else noGain.Add(variant.What);
     }
 
-    // What is left, in equal parts; counted in work nothing is saved up.
-    private double Share(int tried) => limits.Deterministic
-        ? limits.Seconds / (variants.Length + 1)
-        : Math.Max(0, limits.Seconds - clock.Elapsed.TotalSeconds) / (variants.Length + 1 - tried);
+    // What is left, in equal parts, but enough for each while it lasts; counted in work nothing is saved up.
+    private double Share(int tried)
+    {
+        if (limits.Deterministic) return limits.Seconds / (variants.Length + 1);
+        var left = Math.Max(0, limits.Seconds - clock.Elapsed.TotalSeconds);
+        return Math.Min(left, Math.Max(LeastSeconds, left / (variants.Length + 1 - tried)));
+    }
 
     // With a plan in which all that was made is still made; null when there is none.
     private async Task<CalendarRequest?> PlannedAsync(PlanRequest plan, double seconds)

@@ -25,6 +25,7 @@ public static class GiftRules
         checks.Text("label", gift.Label, int.MaxValue);
         checks.Text("recipient", gift.Recipient, LongestName);
         checks.Text("circle", gift.Circle, LongestName);
+        checks.Text("occasion", gift.Occasion, OccasionRules.LongestName);
         checks.Require(gift.Priority is >= 1 and <= 9, "priority", $"{gift.Priority}", FileMessages.APriority);
         checks.Require(gift.Climate.Length == 0 || AirRules.IsKnown(shop, gift.Climate), "climate", gift.Climate, AirRules.Expected(shop, gift.Climate));
         checks.Require(gift.Finish.Length == 0 || FinishTable.Find(gift.Finish) is not null, "finish", gift.Finish, ShopRules.ExpectedFinish(gift.Finish));

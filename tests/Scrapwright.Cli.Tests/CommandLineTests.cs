@@ -13,6 +13,8 @@ public sealed class CommandLineTests
     [InlineData("audit")]
     [InlineData("ideas")]
     [InlineData("calendar")]
+    [InlineData("given")]
+    [InlineData("again")]
     [InlineData("sheets")]
     [InlineData("entry")]
     [InlineData("wood")]

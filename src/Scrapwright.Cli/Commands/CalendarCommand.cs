@@ -26,9 +26,9 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
         {
             var hours = WorkshopFolder.ReadHours(folder);
             if (hours is not FileOutcome<WorkHours>.Read { Content: { } known }) return Refused(hours);
-            var workshop = WorkshopFolder.Read(folder);
-            if (workshop is not FileOutcome<PlanRequest>.Read { Content: { } now }) return Refused(workshop);
-            request = request with { Hours = known, Gifts = now.Gifts };
+            var workshop = ReadFolder.Read(folder, settings.StartByClock is { } from ? DateOnly.FromDateTime(from) : null);
+            if (workshop is not FileOutcome<ReadFolder>.Read { Content: { } now }) return Refused(workshop);
+            request = request with { Hours = known, Gifts = now.Dated.Gifts };
         }
 
         if (settings.Before is { } former)

@@ -33,6 +33,19 @@ public static class GiftRules
         return checks.Problems;
     }
 
+    /// <summary>Gifts whose occasion a new list no longer has; each with its label in the expected text.</summary>
+    /// <param name="gifts">The gifts.</param>
+    /// <param name="occasions">The occasions as they would be.</param>
+    public static ImmutableArray<ValueProblem> CheckOccasions(IEnumerable<Gift> gifts, ImmutableArray<Occasion> occasions)
+    {
+        ArgumentNullException.ThrowIfNull(gifts);
+        return
+        [
+            .. gifts.Where(gift => gift.Occasion.Length > 0 && !occasions.Any(occasion => GiftYears.IsSame(occasion.Name, gift.Occasion)))
+                .Select(gift => new ValueProblem("occasion", $"no “{gift.Occasion}”", $"the occasion that gift {gift.Label} is for")),
+        ];
+    }
+
     /// <summary>Gifts whose climate a new shop no longer has; each with its label before the problem's found text.</summary>
     /// <param name="gifts">The gifts.</param>
     /// <param name="shop">The shop as it would be.</param>

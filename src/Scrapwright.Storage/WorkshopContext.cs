@@ -20,6 +20,10 @@ internal sealed class WorkshopContext(DbContextOptions<WorkshopContext> options)
 
     public DbSet<CalendarRow> Calendars => Set<CalendarRow>();
 
+    public DbSet<OccasionRow> Occasions => Set<OccasionRow>();
+
+    public DbSet<GivenRow> Given => Set<GivenRow>();
+
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<OffcutRow>(row =>
@@ -51,5 +55,12 @@ internal sealed class WorkshopContext(DbContextOptions<WorkshopContext> options)
         modelBuilder.Entity<PlanRow>().ToTable("plans");
         modelBuilder.Entity<RunRow>().ToTable("runs");
         modelBuilder.Entity<CalendarRow>().ToTable("calendars");
+        modelBuilder.Entity<OccasionRow>(row =>
+        {
+            row.ToTable("occasions");
+            row.Property(r => r.Name).UseCollation("NOCASE");
+            row.HasIndex(r => r.Name).IsUnique().HasFilter("\"IsDeleted\" = 0");
+        });
+        modelBuilder.Entity<GivenRow>().ToTable("given");
     }
 }

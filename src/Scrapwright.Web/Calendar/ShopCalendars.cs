@@ -30,7 +30,7 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
         var view = new CalendarView { Standing = CalendarStanding.None, Now = time.GetUtcNow(), HasPlan = plan is not null, Marks = marks };
         if (stored is null || FindSound(stored) is not { } calendar) return view;
         var hours = await store.GetHoursAsync(cancellationToken);
-        var due = (await store.ListGiftsAsync(cancellationToken)).ToDictionary(g => g.Gift.Label, g => g.Gift.Due, StringComparer.Ordinal);
+        var due = (await store.GetRequestAsync(cancellationToken)).Gifts.ToDictionary(g => g.Label, g => g.Due, StringComparer.Ordinal);
         return view with
         {
             Standing = CalendarStanding.Dated,
@@ -58,7 +58,7 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
                 Hours = hours,
                 HomeZone = TimeZoneInfo.Local,
                 Start = asked.FirstDay is { } day ? ShopZones.Moment(ShopZones.Find(hours.TimeZone, TimeZoneInfo.Local) ?? TimeZoneInfo.Local, day.ToDateTime(TimeOnly.MinValue)) : asked.Start ?? time.GetUtcNow(),
-                Gifts = [.. (await store.ListGiftsAsync(cancellationToken)).Select(g => g.Gift)],
+                Gifts = (await store.GetRequestAsync(cancellationToken)).Gifts,
                 Done = marks.Done,
                 Pinned = marks.Pinned,
                 Before = before is null ? null : FindSound(before),
@@ -84,7 +84,7 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
     internal async Task<CalendarRequest> RequestOfAsync(WorkCalendar calendar, Plan plan, CalendarMarks marks, CancellationToken cancellationToken)
     {
         var due = calendar.Gifts.ToDictionary(g => g.Gift, g => g.Due, StringComparer.Ordinal);
-        var gifts = (await store.ListGiftsAsync(cancellationToken)).Select(g => g.Gift).Concat(plan.Request.Gifts).DistinctBy(g => g.Label);
+        var gifts = (await store.GetRequestAsync(cancellationToken)).Gifts.Concat(plan.Request.Gifts).DistinctBy(g => g.Label);
         return new()
         {
             Plan = plan,

@@ -15,7 +15,7 @@ internal static class FilesApi
     internal static void MapFiles(this IEndpointRouteBuilder app)
     {
         app.MapGet(ApiRoutes.Export, async (WorkshopStore store, CancellationToken cancellationToken) =>
-            TypedResults.File(Zip(WorkshopFiles.Write(await store.GetRequestAsync(cancellationToken), await store.GetHoursAsync(cancellationToken))), "application/zip", "workshop.zip"));
+            TypedResults.File(Zip(WorkshopFiles.Write(await store.GetListedAsync(cancellationToken), await store.GetHoursAsync(cancellationToken), await store.GetYearsAsync(cancellationToken))), "application/zip", "workshop.zip"));
 
         app.MapPost(ApiRoutes.Import, ImportAsync);
     }
@@ -42,12 +42,18 @@ internal static class FilesApi
 
         var upload = await Upload.GatherAsync(form.Files, cancellationToken);
         if (!upload.Problems.IsEmpty) return Answers.Invalid(upload.Problems);
-        var reading = ReadUpload.Of(upload, await store.GetRequestAsync(cancellationToken));
+        var reading = ReadUpload.Of(upload, await store.GetListedAsync(cancellationToken), await store.GetYearsAsync(cancellationToken));
         if (!reading.Problems.IsEmpty) return Answers.Invalid(reading.Problems);
         if (reading.Contents is { Shop: { } shop, Gifts: null })
         {
             var lost = GiftRules.CheckClimates((await store.ListGiftsAsync(cancellationToken)).Select(stored => stored.Gift), shop);
             if (!lost.IsEmpty) return Answers.Invalid(lost.AsFields($"{ShopFile.Name} "));
+        }
+
+        if (reading.Contents is { Occasions: { } occasions, Gifts: null })
+        {
+            var lost = GiftRules.CheckOccasions((await store.ListGiftsAsync(cancellationToken)).Select(stored => stored.Gift), occasions);
+            if (!lost.IsEmpty) return Answers.Invalid(lost.AsFields($"{OccasionsFile.Name} "));
         }
 
         return await Answers.OfAsync(await store.ReplaceAsync(reading.Contents, cancellationToken: cancellationToken), () => Task.FromResult(Answers.Ok(reading.Result)));

@@ -59,7 +59,7 @@ public sealed class CalendarApiTests(CalendarApiTests.Example example) : IClassF
 
         await app.PutAsync(ApiRoutes.Hours, ExampleWorkshop.Hours with { Makers = 2 });
         var gift = (await app.GetAsync<ImmutableArray<GiftRow>>(ApiRoutes.Gifts))[0];
-        await app.PutAsync(ApiRoutes.Gift(gift.Id), gift.Gift with { Due = gift.Gift.Due!.Value.AddDays(1) });
+        await app.PutAsync(ApiRoutes.Gift(gift.Id), gift.Gift with { Due = calendar.Gifts.First(g => g.Gift == gift.Gift.Label).Due!.Value.AddDays(1) });
         await app.PutAsync(ApiRoutes.CalendarMarks, new CalendarMarks { Done = [new(calendar.Tasks[0].Task.Id, DateTimeOffset.UtcNow)] });
         await AddPlanAsync(app.Folder, example.Plan with { Fingerprint = "another" });
 

@@ -5,6 +5,7 @@ using Scrapwright.Client.Browser;
 using Scrapwright.Client.Calendar;
 using Scrapwright.Client.Ideas;
 using Scrapwright.Client.Shell;
+using Scrapwright.Client.Years;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<App>("#app");
@@ -21,4 +22,5 @@ builder.Services.AddScoped<KeptChoices>();
 builder.Services.AddScoped<IdeaBoard>();
 builder.Services.AddScoped<CalendarBoard>();
 builder.Services.AddScoped<AdviceBoard>();
+builder.Services.AddScoped<YearsBoard>();
 await builder.Build().RunAsync();

@@ -46,7 +46,7 @@ public static class GiftsFile
         return TableWriter.Write(Columns, gifts.Select(gift => new[]
         {
             gift.Label, gift.Recipient, gift.Circle, gift.Design,
-            OptionCells.Write(gift.Options), gift.Occasion,
+            GiftOptionText.Write(gift.Options), gift.Occasion,
             gift.Due?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "",
             gift.Priority.ToString(CultureInfo.InvariantCulture), gift.Climate, gift.Finish,
         }));

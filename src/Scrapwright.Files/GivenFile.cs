@@ -40,7 +40,7 @@ public static class GivenFile
         ArgumentNullException.ThrowIfNull(given);
         return TableWriter.Write(Columns, given.Select(gift => new[]
         {
-            gift.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), gift.Occasion, gift.Recipient, gift.Circle, gift.Design, OptionCells.Write(gift.Options), gift.Note,
+            gift.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), gift.Occasion, gift.Recipient, gift.Circle, gift.Design, GiftOptionText.Write(gift.Options), gift.Note,
         }));
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Scrapwright.Core.Gifts;
 
 namespace Scrapwright.Files;
 
@@ -9,19 +10,11 @@ internal static class OptionCells
 
     internal static ImmutableSortedDictionary<string, string> Read(TableRow row, ProblemList problems)
     {
-        var options = ImmutableSortedDictionary.CreateBuilder<string, string>();
-        foreach (var part in row[Column].Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
-        {
-            var equals = part.IndexOf('=', StringComparison.Ordinal);
-            var key = equals > 0 ? part[..equals].Trim().ToLowerInvariant() : "";
-            if (key.Length == 0) row.Refuse(Column, part, FileMessages.AnOption, problems);
-            else if (!options.TryAdd(key, part[(equals + 1)..].Trim())) row.Refuse(Column, part, "each option only once", problems);
-        }
-
-        return options.ToImmutable();
+        var options = GiftOptionText.Read(row[Column], out var bare, out var doubled);
+        foreach (var part in bare) row.Refuse(Column, part, FileMessages.AnOption, problems);
+        foreach (var part in doubled) row.Refuse(Column, part, "each option only once", problems);
+        return options;
     }
-
-    internal static string Write(ImmutableSortedDictionary<string, string> options) => string.Join("; ", options.Select(option => $"{option.Key}={option.Value}"));
 
     /// <summary>The column of a value by its path: that of an option is in this cell.</summary>
     internal static string ColumnOf(string path) => path.StartsWith(Column, StringComparison.Ordinal) ? Column : path;

@@ -27,7 +27,7 @@ internal static class GivenText
     internal static string Of(GivenGift gift, ImmutableArray<Design> designs)
     {
         var title = DesignCatalogue.With(designs).FirstOrDefault(design => GiftYears.IsSame(design.Key, gift.Design))?.Title.ToLowerInvariant() ?? gift.Design;
-        var options = gift.Options.IsEmpty ? "" : $" ({string.Join("; ", gift.Options.Select(option => $"{option.Key}={option.Value}"))})";
+        var options = gift.Options.IsEmpty ? "" : $" ({GiftOptionText.Write(gift.Options)})";
         var occasion = gift.Occasion.Length == 0 ? "" : $", {gift.Occasion}";
         return $"{gift.Date.ToString("d MMMM", CultureInfo.InvariantCulture)}{occasion}: {gift.Recipient}: {title}{options}";
     }

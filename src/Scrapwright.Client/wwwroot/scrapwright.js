@@ -22,6 +22,10 @@ export function focusById(id) {
   if (element) element.focus();
 }
 
+export function printScreen() {
+  window.print();
+}
+
 export function showDialog(dialog) {
   if (dialog && !dialog.open) dialog.showModal();
 }

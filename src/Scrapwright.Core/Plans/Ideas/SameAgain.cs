@@ -68,7 +68,7 @@ public sealed class SameAgain
         var known = years.DesignsHadBy(recipient).Concat(workshop.Gifts.Where(gift => GiftYears.IsSame(gift.Recipient, recipient)).Select(gift => gift.Design)).ToArray();
         return variants.Where(variant => !known.Any(key => GiftYears.IsSame(key, variant.Design)))
             .OrderBy(variant => taken.Count(other => last.Circle.Length > 0 && GiftYears.IsSame(other.Circle, last.Circle) && GiftYears.IsSame(other.Design, variant.Design)))
-            .Select(variant => new AgainChoice(GiftOf(variant, last, recipient, ""), variant.Title, IsNewDesign: true));
+            .Select(variant => new AgainChoice(GiftOf(variant, last, recipient, ""), variant.Title, ""));
     }
 
     private IEnumerable<AgainChoice> NewWoods(GivenGift last, string recipient)
@@ -84,7 +84,7 @@ public sealed class SameAgain
                 .Concat(taken.Where(other => last.Circle.Length > 0 && GiftYears.IsSame(other.Circle, last.Circle) && GiftYears.IsSame(other.Design, variant.Design)).Select(other => other.Woods))
                 .ToHashSet(StringComparer.Ordinal);
             foreach (var (woods, title) in pairs.Where(pair => !theirs.Contains(pair.Woods)).Take(MostPairs))
-                yield return new(GiftOf(variant, last, recipient, woods), $"{variant.Title}, in {title}", IsNewDesign: false);
+                yield return new(GiftOf(variant, last, recipient, woods), $"{variant.Title}, in {title}", title);
         }
     }
 

@@ -39,6 +39,7 @@ internal static class CalendarText
     {
         ScheduleLevelKind.Lateness => $"late, priority {level.Priority}: {Counted(level.Value, "hour")}",
         ScheduleLevelKind.AllReady => $"all ready after {Long(level.Value)}",
+        ScheduleLevelKind.Slack => $"short of {CalendarProblem.SlackDays} days to spare, priority {level.Priority}: {Counted(level.Value, "day")}",
         ScheduleLevelKind.SetUps => $"setting up: {Counted(level.Value, "minute")}",
         ScheduleLevelKind.Moved => $"moved: {Counted(level.Value, "task")}",
         _ => throw new ArgumentOutOfRangeException(nameof(level), level.Kind, "A level of another kind."),

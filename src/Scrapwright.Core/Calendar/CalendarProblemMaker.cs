@@ -83,8 +83,9 @@ internal sealed class CalendarProblemMaker
     {
         var gift = request.FindGift(ready.Gift);
         int? due = gift?.Due is { } day ? windows.MinuteOf(day) : null;
+        int? wanted = gift?.Due is { } date ? windows.MinuteOf(date.AddDays(-CalendarProblem.SlackDays)) : null;
         // Priorities are 1 to 9 by definition; what the list does not know any more comes last.
-        return new(ready.Gift, [.. ready.Last.SelectMany(done.Last)], due, Math.Clamp(gift?.Priority ?? 9, 1, 9));
+        return new(ready.Gift, [.. ready.Last.SelectMany(done.Last)], due, Math.Clamp(gift?.Priority ?? 9, 1, 9), wanted);
     }
 
     private ImmutableArray<ScheduledTask> Before(HashSet<string> ids) => request.Before is not { } before ? [] :

@@ -12,6 +12,12 @@ public enum ScheduleLevelKind
     /// <summary>Minutes until the last delivery is ready, or the last task over where that is later. [min]</summary>
     AllReady,
 
+    /// <summary>
+    /// Days that deliveries of one priority lack of the slack they should have, each begun day counted. One level for each priority in which slack is wanted, lower numbers first. Days, so that settings still have
+    /// room: our own choice.
+    /// </summary>
+    Slack,
+
     /// <summary>Minutes spent on setting up; there where the problem has settings. [min]</summary>
     SetUps,
 

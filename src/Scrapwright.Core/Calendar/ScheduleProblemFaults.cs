@@ -65,6 +65,7 @@ public static class ScheduleProblemFaults
     private static IEnumerable<ScheduleReason> DeliveryNumbers(ScheduleDelivery delivery) =>
         Outside(delivery.Id, delivery.Priority, 1, 9, "as priority")
             .Concat(Outside(delivery.Id, delivery.Due ?? 0, -MostMinutes, MostMinutes, "min, due"))
+            .Concat(Outside(delivery.Id, delivery.Wanted ?? 0, -MostMinutes, MostMinutes, "min, wanted"))
             .Concat(delivery.Last.SelectMany(l => Outside(delivery.Id, l.WaitMinutes, 0, MostMinutes, "min of waiting")));
 
     private static IEnumerable<ScheduleReason> WindowFaults(ScheduleHours hours)

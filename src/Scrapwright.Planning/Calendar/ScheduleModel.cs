@@ -182,25 +182,28 @@ internal sealed class ScheduleModel
         var (kind, priority) = facts.Levels[level];
         return kind switch
         {
-            ScheduleLevelKind.Lateness => HoursLate(priority!.Value),
+            ScheduleLevelKind.Lateness or ScheduleLevelKind.Slack => Over(kind, priority!.Value),
             ScheduleLevelKind.AllReady => AllReady(bound, known),
             ScheduleLevelKind.SetUps => LinearExpr.WeightedSum(standings.Select(s => s.Stands), standings.Select(s => (long)facts.SetUps[s.Key].Minutes)),
             _ => Moved(),
         };
     }
 
-    private LinearExpr HoursLate(int priority)
+    /// <summary>Hours late, or days of slack that are missing.</summary>
+    private LinearExpr Over(ScheduleLevelKind kind, int priority)
     {
-        var hours = new List<IntVar>();
-        foreach (var delivery in facts.Deliveries.Where(d => d.Priority == priority && d.Due is not null))
+        var step = LevelValues.Step(kind);
+        var sum = new List<IntVar>();
+        foreach (var delivery in facts.Deliveries.Where(d => d.Priority == priority && d.By(kind) is not null))
         {
-            var most = LevelValues.HoursLate(LevelValues.Ready(facts, delivery, ranges.Latest), delivery.Due!.Value);
-            var late = Model.NewIntVar(LevelValues.HoursLate(LevelValues.Ready(facts, delivery, ranges.Earliest), delivery.Due.Value), most, "");
-            hours.Add(late);
-            foreach (var (task, wait) in delivery.Last) Model.Add(late * 60 >= start[task] + (facts.Minutes[task] + wait - delivery.Due.Value));
+            var by = delivery.By(kind)!.Value;
+            var most = LevelValues.Steps(LevelValues.Ready(facts, delivery, ranges.Latest), by, step);
+            var over = Model.NewIntVar(LevelValues.Steps(LevelValues.Ready(facts, delivery, ranges.Earliest), by, step), most, "");
+            sum.Add(over);
+            foreach (var (task, wait) in delivery.Last) Model.Add(over * step >= start[task] + (facts.Minutes[task] + wait - by));
         }
 
-        return LinearExpr.Sum(hours);
+        return LinearExpr.Sum(sum);
     }
 
     private IntVar AllReady(long bound, long known)

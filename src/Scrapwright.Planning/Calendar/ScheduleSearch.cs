@@ -174,6 +174,7 @@ internal sealed class ScheduleSearch
     {
         ScheduleLevelKind.Lateness => "Dates kept",
         ScheduleLevelKind.AllReady => "All ready",
+        ScheduleLevelKind.Slack => "Time to spare",
         ScheduleLevelKind.SetUps => "Setting up",
         _ => "Times as before",
     };

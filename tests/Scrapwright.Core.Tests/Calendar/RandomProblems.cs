@@ -76,7 +76,7 @@ internal static class RandomProblems
     {
         for (var i = 0; i < random.Next(3); i++)
         {
-            yield return new ScheduleDelivery($"gift {i}", [new ScheduleLast($"T{random.Next(count)}", random.Next(3))], random.Next(3) == 0 ? null : random.Next(horizon / 2), random.Next(1, 3));
+            yield return new ScheduleDelivery($"gift {i}", [new ScheduleLast($"T{random.Next(count)}", random.Next(3))], random.Next(3) == 0 ? null : random.Next(horizon / 2), random.Next(1, 3), random.Next(3) == 0 ? null : random.Next(-horizon / 4, horizon / 2));
         }
     }
 }

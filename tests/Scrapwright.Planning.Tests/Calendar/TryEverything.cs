@@ -130,6 +130,8 @@ internal sealed class TryEverything
         var values = problem.Deliveries.Where(d => d.Due is not null).GroupBy(d => d.Priority).OrderBy(g => g.Key)
             .Select(g => g.Sum(d => (long)Math.Ceiling(Math.Max(0, ready[d] - d.Due!.Value) / 60.0))).ToList();
         values.Add(starts.Max(s => Math.Max(s.Value + Minutes(s.Key), ready.Values.DefaultIfEmpty(0).Max())));
+        values.AddRange(problem.Deliveries.Where(d => d.Wanted is not null).GroupBy(d => d.Priority).OrderBy(g => g.Key)
+            .Select(g => g.Sum(d => (long)Math.Ceiling(Math.Max(0, ready[d] - d.Wanted!.Value) / 1440.0))));
         values.Add(settingUp);
         if (problem.Before.Length > 0) values.Add(problem.Before.Count(b => starts.TryGetValue(b.Task, out var start) && start != b.Start));
         if (best is null || values.ToArray().AsSpan().SequenceCompareTo(best) < 0) best = [.. values];

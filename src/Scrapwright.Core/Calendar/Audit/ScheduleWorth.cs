@@ -17,6 +17,11 @@ internal sealed class ScheduleWorth(ScheduleProblem problem, Schedule schedule, 
         }
 
         expected.Add((ScheduleLevelKind.AllReady, null, AllReady()));
+        foreach (var wanted in problem.Deliveries.Where(d => d.Wanted.HasValue).GroupBy(d => d.Priority).OrderBy(g => g.Key))
+        {
+            expected.Add((ScheduleLevelKind.Slack, wanted.Key, wanted.Sum(DaysShort)));
+        }
+
         if (problem.SetUps.Any()) expected.Add((ScheduleLevelKind.SetUps, null, SettingUp()));
         if (problem.Before.Any()) expected.Add((ScheduleLevelKind.Moved, null, Moved()));
         if (!findings.Same("levels", schedule.Levels.Select(l => (l.Kind, l.Priority)), expected.Select(e => (e.Kind, e.Priority)))) return;
@@ -31,6 +36,9 @@ internal sealed class ScheduleWorth(ScheduleProblem problem, Schedule schedule, 
     private long Ready(ScheduleDelivery delivery) => delivery.Last.Select(l => (long)byId[l.Task].End + l.WaitMinutes).DefaultIfEmpty(0).Max();
 
     private long HoursLate(ScheduleDelivery delivery) => (long)Math.Ceiling(Math.Max(0, Ready(delivery) - delivery.Due!.Value) / 60m);
+
+    // A day that has begun counts whole. Definition: 1440 minutes.
+    private long DaysShort(ScheduleDelivery delivery) => (long)Math.Ceiling(Math.Max(0, Ready(delivery) - delivery.Wanted!.Value) / 1440m);
 
     private long AllReady() => schedule.Tasks.Select(t => (long)t.End).Concat(problem.Deliveries.Select(Ready)).DefaultIfEmpty(0).Max();
 

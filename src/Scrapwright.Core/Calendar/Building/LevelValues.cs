@@ -3,6 +3,10 @@ namespace Scrapwright.Core.Calendar.Building;
 /// <summary>What placed tasks are worth.</summary>
 internal static class LevelValues
 {
+    // Definition: minutes of an hour and of a day.
+    private const int Hour = 60;
+    private const int Day = 1440;
+
     /// <summary>The value of each level, in the problem's order.</summary>
     internal static long[] Of(ScheduleFacts facts, int[] start, long setUpMinutes)
     {
@@ -12,7 +16,7 @@ internal static class LevelValues
             var (kind, priority) = facts.Levels[i];
             values[i] = kind switch
             {
-                ScheduleLevelKind.Lateness => Lateness(facts, start, priority!.Value),
+                ScheduleLevelKind.Lateness or ScheduleLevelKind.Slack => Over(facts, start, kind, priority!.Value),
                 ScheduleLevelKind.AllReady => AllReady(facts, start),
                 ScheduleLevelKind.SetUps => setUpMinutes,
                 _ => Moved(facts, start),
@@ -41,18 +45,21 @@ internal static class LevelValues
         return ready;
     }
 
-    /// <summary>Begun hours of lateness, 60 minutes each.</summary>
-    internal static long HoursLate(int ready, int due) => ready <= due ? 0 : (ready - (long)due + 59) / 60;
+    /// <summary>How long one step is in which a level counts what is ready too late: an hour of lateness, a day of slack. [min]</summary>
+    internal static int Step(ScheduleLevelKind kind) => kind == ScheduleLevelKind.Slack ? Day : Hour;
 
-    private static long Lateness(ScheduleFacts facts, int[] start, int priority)
+    /// <summary>Begun steps from when something should be ready until it is; zero when it is in time.</summary>
+    internal static long Steps(int ready, int by, int step) => ready <= by ? 0 : (ready - (long)by + step - 1) / step;
+
+    private static long Over(ScheduleFacts facts, int[] start, ScheduleLevelKind kind, int priority)
     {
-        long hours = 0;
+        long steps = 0;
         foreach (var delivery in facts.Deliveries)
         {
-            if (delivery.Due is { } due && delivery.Priority == priority) hours += HoursLate(Ready(facts, delivery, start), due);
+            if (delivery.Priority == priority && delivery.By(kind) is { } by) steps += Steps(Ready(facts, delivery, start), by, Step(kind));
         }
 
-        return hours;
+        return steps;
     }
 
     private static long AllReady(ScheduleFacts facts, int[] start)

@@ -33,7 +33,7 @@ internal sealed class ScheduleFacts
         Into = Grouped(links, l => l.After);
         OutOf = Grouped(links, l => l.Before);
         Order = TopologicalOrder();
-        Deliveries = [.. problem.Deliveries.Select(d => new DeliveryFacts([.. d.Last.Select(l => (Number[l.Task], l.WaitMinutes))], d.Due, d.Priority))];
+        Deliveries = [.. problem.Deliveries.Select(d => new DeliveryFacts([.. d.Last.Select(l => (Number[l.Task], l.WaitMinutes))], d.Due, d.Wanted, d.Priority))];
         LatestEnd = LatestEnds();
         SetUpHours = new int[SetUps.Length];
         Array.Fill(SetUpHours, None);
@@ -150,6 +150,11 @@ internal sealed class ScheduleFacts
         }
 
         yield return (ScheduleLevelKind.AllReady, null);
+        foreach (var priority in Deliveries.Where(d => d.Wanted is not null).Select(d => d.Priority).Distinct().Order())
+        {
+            yield return (ScheduleLevelKind.Slack, priority);
+        }
+
         if (SetUps.Length > 0) yield return (ScheduleLevelKind.SetUps, null);
         if (Problem.Before.Length > 0) yield return (ScheduleLevelKind.Moved, null);
     }

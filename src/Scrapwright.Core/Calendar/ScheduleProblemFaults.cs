@@ -49,6 +49,9 @@ public static class ScheduleProblemFaults
 
     private static IEnumerable<ScheduleReason> Numbers(ScheduleProblem problem) =>
         Outside("horizon", problem.HorizonMinutes, 1, MostMinutes, "min")
+            .Concat(Outside("step of all ready", problem.ReadyStepMinutes, 1, MostMinutes, "min"))
+            .Concat(Outside("offset of all ready", problem.ReadyOffsetMinutes, 0, Math.Max(0, problem.ReadyStepMinutes - 1), "min"))
+            .Concat(Outside("setting up before", problem.SetUpMinutesBefore ?? 0, 0, MostMinutes, "min"))
             .Concat(problem.Resources.SelectMany(r => Outside(r.Id, r.Capacity, 1, MostAmount, "of it")))
             .Concat(problem.SetUps.SelectMany(s => Outside(s.Key, s.Minutes, 0, MostMinutes, "min")))
             .Concat(problem.Links.SelectMany(LinkNumbers))

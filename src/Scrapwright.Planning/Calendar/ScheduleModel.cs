@@ -184,7 +184,8 @@ internal sealed class ScheduleModel
         {
             ScheduleLevelKind.Lateness or ScheduleLevelKind.Slack => Over(kind, priority!.Value),
             ScheduleLevelKind.AllReady => AllReady(bound, known),
-            ScheduleLevelKind.SetUps => LinearExpr.WeightedSum(standings.Select(s => s.Stands), standings.Select(s => (long)facts.SetUps[s.Key].Minutes)),
+            ScheduleLevelKind.MoreSetUps => MoreSetUps(),
+            ScheduleLevelKind.SetUps => SetUps(),
             _ => Moved(),
         };
     }
@@ -206,9 +207,21 @@ internal sealed class ScheduleModel
         return LinearExpr.Sum(sum);
     }
 
-    private IntVar AllReady(long bound, long known)
+    private LinearExpr SetUps() => LinearExpr.WeightedSum(standings.Select(s => s.Stands), standings.Select(s => (long)facts.SetUps[s.Key].Minutes));
+
+    private IntVar MoreSetUps()
     {
-        var ready = Model.NewIntVar(bound, known, "");
+        var more = Model.NewIntVar(0, standings.Sum(s => (long)facts.SetUps[s.Key].Minutes), "");
+        Model.Add(more >= SetUps() - facts.Problem.SetUpMinutesBefore!.Value);
+        return more;
+    }
+
+    private LinearExpr AllReady(long bound, long known)
+    {
+        var step = facts.Problem.ReadyStepMinutes;
+        var offset = facts.Problem.ReadyOffsetMinutes;
+        var steps = Model.NewIntVar(Math.Max(0, (bound - offset) / step), Math.Max(0, (known - offset) / step), "");
+        var ready = (steps * step) + offset;
         for (var task = 0; task < facts.Count; task++)
         {
             if (facts.OutOf[task].Length == 0) Model.Add(ready >= start[task] + facts.Minutes[task]);
@@ -227,9 +240,10 @@ internal sealed class ScheduleModel
         var moved = new List<BoolVar>();
         for (var task = 0; task < facts.Count; task++)
         {
-            if (facts.Before[task] == ScheduleFacts.None) continue;
+            if (facts.Stay[task] is not var (from, to)) continue;
             var other = Model.NewBoolVar("");
-            Model.Add(start[task] == facts.Before[task]).OnlyEnforceIf(other.Not());
+            Model.Add(start[task] >= from).OnlyEnforceIf(other.Not());
+            Model.Add(start[task] <= to).OnlyEnforceIf(other.Not());
             moved.Add(other);
         }
 

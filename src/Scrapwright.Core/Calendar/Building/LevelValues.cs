@@ -18,6 +18,7 @@ internal static class LevelValues
             {
                 ScheduleLevelKind.Lateness or ScheduleLevelKind.Slack => Over(facts, start, kind, priority!.Value),
                 ScheduleLevelKind.AllReady => AllReady(facts, start),
+                ScheduleLevelKind.MoreSetUps => MoreSetUps(facts, setUpMinutes),
                 ScheduleLevelKind.SetUps => setUpMinutes,
                 _ => Moved(facts, start),
             };
@@ -51,6 +52,16 @@ internal static class LevelValues
     /// <summary>Begun steps from when something should be ready until it is; zero when it is in time.</summary>
     internal static long Steps(int ready, int by, int step) => ready <= by ? 0 : (ready - (long)by + step - 1) / step;
 
+    /// <summary>A time at which all is ready, up to a whole step.</summary>
+    internal static long UpToStep(ScheduleFacts facts, long ready)
+    {
+        var (step, offset) = (facts.Problem.ReadyStepMinutes, facts.Problem.ReadyOffsetMinutes);
+        return ready <= offset ? offset : offset + ((ready - offset + step - 1) / step * step);
+    }
+
+    /// <summary>Minutes of setting up beyond those of the calendar before.</summary>
+    internal static long MoreSetUps(ScheduleFacts facts, long setUpMinutes) => Math.Max(0, setUpMinutes - facts.Problem.SetUpMinutesBefore!.Value);
+
     private static long Over(ScheduleFacts facts, int[] start, ScheduleLevelKind kind, int priority)
     {
         long steps = 0;
@@ -67,7 +78,7 @@ internal static class LevelValues
         long last = 0;
         for (var task = 0; task < facts.Count; task++) last = Math.Max(last, start[task] + facts.Minutes[task]);
         foreach (var delivery in facts.Deliveries) last = Math.Max(last, Ready(facts, delivery, start));
-        return last;
+        return UpToStep(facts, last);
     }
 
     private static long Moved(ScheduleFacts facts, int[] start)
@@ -75,7 +86,7 @@ internal static class LevelValues
         var moved = 0;
         for (var task = 0; task < facts.Count; task++)
         {
-            if (facts.Before[task] != ScheduleFacts.None && facts.Before[task] != start[task]) moved++;
+            if (facts.Stay[task] is var (from, to) && (start[task] < from || start[task] > to)) moved++;
         }
 
         return moved;

@@ -39,8 +39,10 @@ internal static class CalendarText
     {
         ScheduleLevelKind.Lateness => $"late, priority {level.Priority}: {Counted(level.Value, "hour")}",
         ScheduleLevelKind.AllReady => $"all ready after {Long(level.Value)}",
+        ScheduleLevelKind.Slack => $"short of {CalendarProblem.SlackDays} days to spare, priority {level.Priority}: {Counted(level.Value, "day")}",
+        ScheduleLevelKind.MoreSetUps => $"more setting up than before: {Counted(level.Value, "minute")}",
         ScheduleLevelKind.SetUps => $"setting up: {Counted(level.Value, "minute")}",
-        ScheduleLevelKind.Moved => $"moved: {Counted(level.Value, "task")}",
+        ScheduleLevelKind.Moved => $"moved to another evening: {Counted(level.Value, "task")}",
         _ => throw new ArgumentOutOfRangeException(nameof(level), level.Kind, "A level of another kind."),
     };
 

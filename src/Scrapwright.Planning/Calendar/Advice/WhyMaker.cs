@@ -135,7 +135,12 @@ internal sealed class WhyMaker
 
     private static long HoursLate(WorkCalendar calendar) => Late(calendar).Sum(l => l.Value);
 
-    private static long AllReady(WorkCalendar calendar) => calendar.Schedule.Levels.First(l => l.Kind == ScheduleLevelKind.AllReady).Value;
+    // By the minute: beside a calendar before the level counts in days.
+    private static long AllReady(WorkCalendar calendar)
+    {
+        var ends = calendar.Schedule.Tasks.ToDictionary(t => t.Task, t => t.End, StringComparer.Ordinal);
+        return ends.Values.Concat(calendar.Problem.Deliveries.SelectMany(d => d.Last).Select(l => ends[l.Task] + l.WaitMinutes)).DefaultIfEmpty(0).Max();
+    }
 
     private int SoonerDays(WorkCalendar other) => (int)Math.Floor((AllReady(now) - AllReady(other)) / (double)Day);
 

@@ -68,6 +68,13 @@ internal static class CommandLine
             .WithDescription("Put the work of a plan on the shop's evenings, so that every gift is ready by its day. Writes calendar.json, calendar.ics for the calendar on a phone, and week.pdf for the wall.")
             .WithExample("calendar", "out/plan.json", "--out", "out", "--workshop", "shed")
             .WithExample("calendar", "out/plan.json", "--out", "out", "--start", "2027-05-04");
+        config.AddCommand<GivenCommand>("given")
+            .WithDescription("Say who got what in former years; with --occasion, take the gifts of an occasion that is over from the list to what was given. When anything is wrong, nothing is written.")
+            .WithExample("given", "shed")
+            .WithExample("given", "shed", "--occasion", "\"Midsummer open day\"", "--except", "gate-stand");
+        config.AddCommand<AgainCommand>("again")
+            .WithDescription("Propose gifts for everybody who got something on an occasion last time: what they have not had. Prints rows for gifts.csv.")
+            .WithExample("again", "shed", "--occasion", "\"Apple day\"", "--out", "next.csv");
         config.AddCommand<WorthCommand>("worth")
             .WithDescription("Weigh making against buying for the work of a plan: jigs by what they save, gifts and parts by your time, all against their prices.")
             .WithExample("worth", "out/plan.json", "--workshop", "shed");

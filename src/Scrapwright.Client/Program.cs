@@ -5,6 +5,7 @@ using Scrapwright.Client.Browser;
 using Scrapwright.Client.Calendar;
 using Scrapwright.Client.Ideas;
 using Scrapwright.Client.Shell;
+using Scrapwright.Client.Years;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<App>("#app");
@@ -20,5 +21,7 @@ builder.Services.AddScoped<Announcer>();
 builder.Services.AddScoped<KeptChoices>();
 builder.Services.AddScoped<IdeaBoard>();
 builder.Services.AddScoped<CalendarBoard>();
+builder.Services.AddScoped<AdviceBoard>();
+builder.Services.AddScoped<YearsBoard>();
 builder.Services.AddScoped<TimeBoard>();
 await builder.Build().RunAsync();

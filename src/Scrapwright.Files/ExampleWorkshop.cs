@@ -1,4 +1,5 @@
 using System.Text;
+using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
@@ -11,10 +12,18 @@ public static class ExampleWorkshop
     /// <summary>Its name.</summary>
     public const string Name = "Garden shed";
 
+    private static readonly DateOnly Seen = new(2027, 4, 1);
     private static readonly Lazy<PlanRequest> Loaded = new(Load);
+    private static readonly Lazy<GiftYears> LoadedYears = new(() => new(Content(OccasionsFile.Parse(Embedded(OccasionsFile.Name))), Content(GivenFile.Parse(Embedded(GivenFile.Name)))));
 
-    /// <summary>The pile, the gifts and the shop.</summary>
-    public static PlanRequest Request => Loaded.Value;
+    /// <summary>The pile, the gifts as they are listed, and the shop.</summary>
+    public static PlanRequest Listed => Loaded.Value;
+
+    /// <summary>The same as it is planned from 1 April 2027 on: every gift with its date.</summary>
+    public static PlanRequest Request => Listed with { Gifts = Years.Dated(Listed.Gifts, Seen) };
+
+    /// <summary>Its occasions, and what was given in two years before. Invented.</summary>
+    public static GiftYears Years => LoadedYears.Value;
 
     /// <summary>When it is worked in: three evenings and Saturdays by the clock of the machine it runs on, away for a week in May, an evening more before the open day. Invented.</summary>
     public static WorkHours Hours { get; } = new()
@@ -34,7 +43,7 @@ public static class ExampleWorkshop
             Workshop = Name,
             Shop = shop,
             Pile = Content(PileFile.Parse(Embedded(PileFile.Name), LengthUnit.Inch)),
-            Gifts = Content(GiftsFile.Parse(Embedded(GiftsFile.Name), shop)),
+            Gifts = Content(GiftsFile.Parse(Embedded(GiftsFile.Name), shop, Years.Occasions)),
         };
     }
 

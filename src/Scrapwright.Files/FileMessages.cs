@@ -1,5 +1,6 @@
 using System.Globalization;
 using Scrapwright.Core.Finishing;
+using Scrapwright.Core.Gifts;
 
 namespace Scrapwright.Files;
 
@@ -19,7 +20,7 @@ public static class FileMessages
     public const string SomeRows = "a first line with the names of the columns";
 
     /// <summary>Expected: a folder.</summary>
-    public const string AFolder = "a workshop folder with pile.csv and gifts.csv, and if wanted shop.json, hours.json, times.csv, prices.csv, jigs.csv, choices.json and designs/*.json";
+    public const string AFolder = "a workshop folder with pile.csv and gifts.csv, and if wanted occasions.csv, given.csv, shop.json, hours.json, times.csv, prices.csv, jigs.csv, choices.json and designs/*.json";
 
     /// <summary>Expected: a file that must be there.</summary>
     public const string TheFile = "this file";
@@ -93,6 +94,13 @@ public static class FileMessages
     internal static string UniqueLabel(int line) => $"a label of its own; line {line} has it too";
 
     internal static string OnlyOnce(int line) => $"each only once; line {line} has it too";
+
+    internal static string UniqueName(int line) => $"a name of its own; line {line} has it too";
+
+    internal static string AnOccasion(string found, IReadOnlyCollection<string> known) =>
+        known.Count == 0 ? $"an occasion of {OccasionsFile.Name}, which has none" : AKeyOf($"an occasion of {OccasionsFile.Name}", known, found);
+
+    internal static string ARepetition(string nearest) => RepetitionWords.Expected + Maybe(nearest.Length == 0 ? [] : [nearest]);
 
     internal static string ASpecies(IEnumerable<string> near) => "a species" + Maybe(near);
 

@@ -25,11 +25,25 @@ public static class GiftRules
         checks.Text("label", gift.Label, int.MaxValue);
         checks.Text("recipient", gift.Recipient, LongestName);
         checks.Text("circle", gift.Circle, LongestName);
+        checks.Text("occasion", gift.Occasion, OccasionRules.LongestName);
         checks.Require(gift.Priority is >= 1 and <= 9, "priority", $"{gift.Priority}", FileMessages.APriority);
         checks.Require(gift.Climate.Length == 0 || AirRules.IsKnown(shop, gift.Climate), "climate", gift.Climate, AirRules.Expected(shop, gift.Climate));
         checks.Require(gift.Finish.Length == 0 || FinishTable.Find(gift.Finish) is not null, "finish", gift.Finish, ShopRules.ExpectedFinish(gift.Finish));
         checks.Texts("options", gift.Options);
         return checks.Problems;
+    }
+
+    /// <summary>Gifts whose occasion a new list no longer has; each with its label in the expected text.</summary>
+    /// <param name="gifts">The gifts.</param>
+    /// <param name="occasions">The occasions as they would be.</param>
+    public static ImmutableArray<ValueProblem> CheckOccasions(IEnumerable<Gift> gifts, ImmutableArray<Occasion> occasions)
+    {
+        ArgumentNullException.ThrowIfNull(gifts);
+        return
+        [
+            .. gifts.Where(gift => gift.Occasion.Length > 0 && !occasions.Any(occasion => GiftYears.IsSame(occasion.Name, gift.Occasion)))
+                .Select(gift => new ValueProblem("occasion", $"no “{gift.Occasion}”", $"the occasion that gift {gift.Label} is for")),
+        ];
     }
 
     /// <summary>Gifts whose climate a new shop no longer has; each with its label before the problem's found text.</summary>

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Scrapwright.Files;
 
 /// <summary>One row of a table.</summary>
@@ -12,4 +14,19 @@ internal sealed class TableRow(int line, string[] cells, IReadOnlyList<(int Line
     /// <summary>Where the cell begins.</summary>
     internal (int Line, int Column) PlaceOf(string column) =>
         columns.TryGetValue(column, out var index) && index < places.Count ? places[index] : places.Count > 0 ? (line, 0) : (line, 1);
+
+    /// <summary>Notes that a cell cannot be used.</summary>
+    internal void Refuse(string column, string found, string expected, ProblemList problems)
+    {
+        var (at, start) = PlaceOf(column);
+        problems.Add(at, start, found, expected);
+    }
+
+    /// <summary>The date in a cell; null with a problem noted when there is none.</summary>
+    internal DateOnly? Date(string column, ProblemList problems)
+    {
+        if (DateOnly.TryParseExact(this[column], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) return date;
+        Refuse(column, this[column], FileMessages.ADate, problems);
+        return null;
+    }
 }

@@ -13,7 +13,7 @@ public static class WorkshopFiles
 {
     /// <summary>Reads a workshop: all of it, or every problem of every file.</summary>
     /// <param name="workshop">Name of the workshop.</param>
-    /// <param name="files">The files there are; others than pile.csv, gifts.csv, shop.json, hours.json, times.csv, prices.csv, jigs.csv, choices.json and designs/*.json are left alone. Hours and notes are read to see whether they can be; <see cref="ReadHours"/> and <see cref="ReadNotes"/> give them.</param>
+    /// <param name="files">The files there are; others than pile.csv, gifts.csv, occasions.csv, given.csv, shop.json, hours.json, times.csv, prices.csv, jigs.csv, choices.json and designs/*.json are left alone. Hours, occasions, what was given and notes are read to see whether they can be; <see cref="ReadHours"/>, <see cref="ReadYears"/> and <see cref="ReadNotes"/> give them.</param>
     public static FileOutcome<PlanRequest> Read(string workshop, IReadOnlyDictionary<string, byte[]> files)
     {
         ArgumentNullException.ThrowIfNull(files);
@@ -26,10 +26,11 @@ public static class WorkshopFiles
 
         var shop = files.TryGetValue(ShopFile.Name, out var shopBytes) ? gathered.Take(ShopFile.Parse(shopBytes)) ?? new Shop() : new Shop();
         var pile = files.TryGetValue(PileFile.Name, out var pileBytes) ? gathered.TakeMany(PileFile.Parse(pileBytes, shop.Unit)) : gathered.Missing<Offcut>(PileFile.Name);
-        var gifts = files.TryGetValue(GiftsFile.Name, out var giftBytes) ? gathered.TakeMany(GiftsFile.Parse(giftBytes, shop)) : gathered.Missing<Gift>(GiftsFile.Name);
+        var gifts = files.TryGetValue(GiftsFile.Name, out var giftBytes) ? gathered.TakeMany(GiftsFile.Parse(giftBytes, shop, Occasions(files, gathered))) : gathered.Missing<Gift>(GiftsFile.Name);
         var request = new PlanRequest { Workshop = workshop, Shop = shop, Pile = pile, Gifts = gifts, Designs = ReadDesigns(files, gathered) };
 
         if (files.TryGetValue(HoursFile.Name, out var hourBytes)) gathered.Take(HoursFile.Parse(hourBytes));
+        if (files.TryGetValue(GivenFile.Name, out var givenBytes)) gathered.TakeMany(GivenFile.Parse(givenBytes));
         Notes(files, gathered);
 
         // Choices name offcuts and gifts: while those cannot be read, there is nothing to check them against.
@@ -59,11 +60,24 @@ public static class WorkshopFiles
         return gathered.Outcome(Notes(files, gathered));
     }
 
+    /// <summary>Reads the occasions and what was given.</summary>
+    /// <param name="files">The files there are.</param>
+    /// <returns>Both; none where there is no such file.</returns>
+    public static FileOutcome<GiftYears> ReadYears(IReadOnlyDictionary<string, byte[]> files)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        var gathered = new Gathered();
+        ImmutableArray<Occasion> occasions = files.TryGetValue(OccasionsFile.Name, out var bytes) ? gathered.TakeMany(OccasionsFile.Parse(bytes)) : [];
+        ImmutableArray<GivenGift> given = files.TryGetValue(GivenFile.Name, out var givenBytes) ? gathered.TakeMany(GivenFile.Parse(givenBytes)) : [];
+        return gathered.Outcome(new GiftYears(occasions, given));
+    }
+
     /// <summary>The text of every file of a workshop, by name.</summary>
     /// <param name="request">What to write.</param>
     /// <param name="hours">When the shop is worked in; null for no such file.</param>
+    /// <param name="years">Its occasions and what was given; null, or one of them empty, for no such file.</param>
     /// <param name="notes">What changes no plan; null or empty lists for no such files.</param>
-    public static ImmutableSortedDictionary<string, string> Write(PlanRequest request, WorkHours? hours = null, WorkshopNotes? notes = null)
+    public static ImmutableSortedDictionary<string, string> Write(PlanRequest request, WorkHours? hours = null, GiftYears? years = null, WorkshopNotes? notes = null)
     {
         ArgumentNullException.ThrowIfNull(request);
         var files = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
@@ -71,6 +85,8 @@ public static class WorkshopFiles
         files[GiftsFile.Name] = GiftsFile.Write(request.Gifts);
         files[ShopFile.Name] = ShopFile.Write(request.Shop);
         if (hours is not null) files[HoursFile.Name] = HoursFile.Write(hours);
+        if (years is { Occasions.IsEmpty: false }) files[OccasionsFile.Name] = OccasionsFile.Write(years.Occasions);
+        if (years is { Given.IsEmpty: false }) files[GivenFile.Name] = GivenFile.Write(years.Given);
         if (notes is { Times.IsEmpty: false }) files[TimesFile.Name] = TimesFile.Write(notes.Times);
         if (notes is { Prices.IsEmpty: false }) files[PricesFile.Name] = PricesFile.Write(notes.Prices);
         if (notes is { Jigs.IsEmpty: false }) files[JigsFile.Name] = JigsFile.Write(notes.Jigs);
@@ -86,6 +102,15 @@ public static class WorkshopFiles
         Prices = files.TryGetValue(PricesFile.Name, out var prices) ? gathered.TakeMany(PricesFile.Parse(prices)) : [],
         Jigs = files.TryGetValue(JigsFile.Name, out var jigs) ? gathered.TakeMany(JigsFile.Parse(jigs)) : [],
     };
+
+    // While they cannot be read, any name will do: one fault is told once.
+    private static ImmutableArray<Occasion>? Occasions(IReadOnlyDictionary<string, byte[]> files, Gathered gathered)
+    {
+        if (!files.TryGetValue(OccasionsFile.Name, out var bytes)) return [];
+        var outcome = OccasionsFile.Parse(bytes);
+        var read = gathered.TakeMany(outcome);
+        return outcome is FileOutcome<ImmutableArray<Occasion>>.Read ? read : null;
+    }
 
     private static ImmutableArray<Design> ReadDesigns(IReadOnlyDictionary<string, byte[]> files, Gathered gathered)
     {

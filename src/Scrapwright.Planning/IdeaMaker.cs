@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Plans.Ideas;
 using Scrapwright.Planning.Ideas;
@@ -56,7 +57,9 @@ public sealed class IdeaMaker
     private async Task<IdeasAnswer> ProposeAsync(IdeaBase start, IdeasAnswer answer)
     {
         var search = new ProposalSearch(start, budget);
-        var variants = IdeaVariants.For(workshop);
+        var all = IdeaVariants.For(workshop);
+        bool IsHad(IdeaVariant variant) => question.Had.Any(key => GiftYears.IsSame(key, variant.Design));
+        var variants = all.Where(v => !IsHad(v)).ToImmutableArray();
         var (total, tried) = (variants.Length + 2, 0);
         var found = new List<FoundProposal>();
         var impossible = ImmutableArray.CreateBuilder<string>();
@@ -71,9 +74,17 @@ public sealed class IdeaMaker
         }
 
         await TryAllAsync(variants.Where(v => v.Step > IdeaStep.OtherChoice));
+        var isHadBefore = found.Count == 0 && variants.Length < all.Length;
+        if (isHadBefore)
+        {
+            (total, tried) = (all.Length - variants.Length, 0);
+            await TryAllAsync(all.Where(IsHad));
+        }
+
         return answer with
         {
-            Proposals = IdeaRanks.Ranked(found.Select(f => f.Proposal)),
+            Proposals = IdeaRanks.Ranked(found.Select(f => For(question.Recipient, f.Proposal))),
+            IsHadBefore = isHadBefore && found.Count > 0,
             Impossible = impossible.ToImmutable(),
             NotTried = notTried.ToImmutable(),
         };
@@ -126,4 +137,7 @@ public sealed class IdeaMaker
             progress?.Report(new IdeasProgress(tried, total, title, proposal?.Proposal, proposal?.Plan));
         }
     }
+
+    private static Proposal For(string recipient, Proposal proposal) =>
+        recipient.Length == 0 ? proposal : proposal with { Gifts = [.. proposal.Gifts.Select(gift => gift with { Recipient = recipient })] };
 }

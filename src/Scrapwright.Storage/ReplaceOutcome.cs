@@ -17,6 +17,10 @@ public abstract record ReplaceOutcome
     /// <param name="Gifts">In the list of gifts.</param>
     public sealed record LabelsTaken(ImmutableArray<TakenLabel> Pile, ImmutableArray<TakenLabel> Gifts) : ReplaceOutcome;
 
+    /// <summary>Nothing was changed, because names of occasions stand there twice.</summary>
+    /// <param name="Names">Never empty.</param>
+    public sealed record NamesTaken(ImmutableArray<TakenLabel> Names) : ReplaceOutcome;
+
     /// <summary>Nothing was changed, because the workshop is not empty.</summary>
     public sealed record NotEmpty : ReplaceOutcome;
 }

@@ -18,6 +18,12 @@ public sealed record WorkshopContents
     /// <summary>The whole new list.</summary>
     public ImmutableArray<Gift>? Gifts { get; init; }
 
+    /// <summary>All occasions.</summary>
+    public ImmutableArray<Occasion>? Occasions { get; init; }
+
+    /// <summary>All that was given.</summary>
+    public ImmutableArray<GivenGift>? Given { get; init; }
+
     /// <summary>The shop.</summary>
     public Shop? Shop { get; init; }
 

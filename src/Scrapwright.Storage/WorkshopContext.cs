@@ -22,6 +22,10 @@ internal sealed class WorkshopContext(DbContextOptions<WorkshopContext> options)
 
     public DbSet<TimeRow> Times => Set<TimeRow>();
 
+    public DbSet<OccasionRow> Occasions => Set<OccasionRow>();
+
+    public DbSet<GivenRow> Given => Set<GivenRow>();
+
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<OffcutRow>(row =>
@@ -53,6 +57,13 @@ internal sealed class WorkshopContext(DbContextOptions<WorkshopContext> options)
         modelBuilder.Entity<PlanRow>().ToTable("plans");
         modelBuilder.Entity<RunRow>().ToTable("runs");
         modelBuilder.Entity<CalendarRow>().ToTable("calendars");
+        modelBuilder.Entity<OccasionRow>(row =>
+        {
+            row.ToTable("occasions");
+            row.Property(r => r.Name).UseCollation("NOCASE");
+            row.HasIndex(r => r.Name).IsUnique().HasFilter("\"IsDeleted\" = 0");
+        });
+        modelBuilder.Entity<GivenRow>().ToTable("given");
         modelBuilder.Entity<TimeRow>(row =>
         {
             row.ToTable("times");

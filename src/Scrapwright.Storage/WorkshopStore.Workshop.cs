@@ -11,23 +11,19 @@ namespace Scrapwright.Storage;
 
 public sealed partial class WorkshopStore
 {
-    /// <summary>All the facts a plan is made from, as they stood at one moment.</summary>
+    /// <summary>All the facts a plan is made from, as they stood at one moment: every gift with the date it is due, seen from today.</summary>
     public Task<PlanRequest> GetRequestAsync(CancellationToken cancellationToken = default) =>
         ReadAsync(
             async context =>
             {
-                var shop = await context.Shop.SingleOrDefaultAsync(cancellationToken);
-                return new PlanRequest
-                {
-                    Workshop = shop?.Name ?? "",
-                    Shop = ShopOf(shop),
-                    Choices = ChoicesOf(shop),
-                    Pile = [.. (await Pile(context).ToListAsync(cancellationToken)).Select(r => r.Offcut())],
-                    Gifts = [.. (await GiftList(context).ToListAsync(cancellationToken)).Select(r => r.Gift())],
-                    Designs = [.. (await context.Designs.OrderBy(r => r.Key).ToListAsync(cancellationToken)).Select(DesignOf)],
-                };
+                var request = await ListedAsync(context, cancellationToken);
+                return request with { Gifts = (await YearsAsync(context, cancellationToken)).Dated(request.Gifts, Today()) };
             },
             cancellationToken);
+
+    /// <summary>The same with the gifts as they are listed: one that names an occasion has no date but one of its own.</summary>
+    public Task<PlanRequest> GetListedAsync(CancellationToken cancellationToken = default) =>
+        ReadAsync(context => ListedAsync(context, cancellationToken), cancellationToken);
 
     /// <summary>The shop; the default one when none was kept.</summary>
     public Task<Shop> GetShopAsync(CancellationToken cancellationToken = default) =>
@@ -104,6 +100,18 @@ public sealed partial class WorkshopStore
                     (_, giftsTaken) = await AddGiftListAsync(context, gifts, cancellationToken);
                 }
 
+                if (contents.Occasions is { } occasions)
+                {
+                    await context.Occasions.ExecuteDeleteAsync(cancellationToken);
+                    if (await AddOccasionListAsync(context, occasions, cancellationToken) is { IsEmpty: false } names) return (new ReplaceOutcome.NamesTaken(names), false);
+                }
+
+                if (contents.Given is { } given)
+                {
+                    await context.Given.ExecuteDeleteAsync(cancellationToken);
+                    await AddGivenListAsync(context, given, cancellationToken);
+                }
+
                 if (!pileTaken.IsEmpty || !giftsTaken.IsEmpty) return (new ReplaceOutcome.LabelsTaken(pileTaken, giftsTaken), false);
                 if (contents.Designs is { } designs)
                 {
@@ -118,13 +126,15 @@ public sealed partial class WorkshopStore
             },
             cancellationToken);
 
-    /// <summary>Empties the workshop for good: pile, gifts, shop, hours, times, prices, jigs, designs, plans, runs, calendars and marks.</summary>
+    /// <summary>Empties the workshop for good: pile, gifts, occasions, what was given, shop, hours, times, prices, jigs, designs, plans, runs, calendars and marks.</summary>
     public Task ClearAsync(CancellationToken cancellationToken = default) =>
         WriteAsync(
             async context =>
             {
                 await context.Offcuts.ExecuteDeleteAsync(cancellationToken);
                 await context.Gifts.ExecuteDeleteAsync(cancellationToken);
+                await context.Occasions.ExecuteDeleteAsync(cancellationToken);
+                await context.Given.ExecuteDeleteAsync(cancellationToken);
                 await context.Shop.ExecuteDeleteAsync(cancellationToken);
                 await context.Designs.ExecuteDeleteAsync(cancellationToken);
                 await context.Plans.ExecuteDeleteAsync(cancellationToken);
@@ -134,6 +144,20 @@ public sealed partial class WorkshopStore
                 return (true, true);
             },
             cancellationToken);
+
+    private static async Task<PlanRequest> ListedAsync(WorkshopContext context, CancellationToken cancellationToken)
+    {
+        var shop = await context.Shop.SingleOrDefaultAsync(cancellationToken);
+        return new PlanRequest
+        {
+            Workshop = shop?.Name ?? "",
+            Shop = ShopOf(shop),
+            Choices = ChoicesOf(shop),
+            Pile = [.. (await Pile(context).ToListAsync(cancellationToken)).Select(r => r.Offcut())],
+            Gifts = [.. (await GiftList(context).ToListAsync(cancellationToken)).Select(r => r.Gift())],
+            Designs = [.. (await context.Designs.OrderBy(r => r.Key).ToListAsync(cancellationToken)).Select(DesignOf)],
+        };
+    }
 
     private static async Task ChangeShopAsync(WorkshopContext context, WorkshopContents contents, CancellationToken cancellationToken)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Scrapwright.Client.Api;
+using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
 using Scrapwright.Storage;
 using Scrapwright.Web.Planning;
@@ -10,14 +11,16 @@ namespace Scrapwright.Web;
 /// <summary>The one place where outcomes become answers of the API: status, body, and what is wrong in which field.</summary>
 internal static class Answers
 {
+    private const int MostNamed = 8;
+
     /// <summary>200 with a value.</summary>
     internal static IResult Ok<T>(T value) => TypedResults.Json(value, PlanJson.Options);
 
-    /// <summary>201 with the row that was added.</summary>
-    internal static IResult Created<T>(T row) => TypedResults.Json(row, PlanJson.Options, statusCode: StatusCodes.Status201Created);
-
     /// <summary>202 with a value: begun, not ended.</summary>
     internal static IResult Accepted<T>(T value) => TypedResults.Json(value, PlanJson.Options, statusCode: StatusCodes.Status202Accepted);
+
+    /// <summary>201 with a value.</summary>
+    internal static IResult Created<T>(T value) => TypedResults.Json(value, PlanJson.Options, statusCode: StatusCodes.Status201Created);
 
     /// <summary>204.</summary>
     internal static IResult Nothing() => TypedResults.NoContent();
@@ -74,8 +77,35 @@ internal static class Answers
             .. taken.Pile.Select(l => new FieldProblem($"pile.csv, offcut {l.Index + 1}, label", l.Label, "a label that stands there once")),
             .. taken.Gifts.Select(l => new FieldProblem($"gifts.csv, gift {l.Index + 1}, gift", l.Label, "a label that stands there once")),
         ]),
+        ReplaceOutcome.NamesTaken taken => Invalid([.. taken.Names.Select(l => new FieldProblem($"occasions.csv, occasion {l.Index + 1}, occasion", l.Label, "a name that stands there once"))]),
         _ => throw new InvalidOperationException($"Unknown outcome {outcome}."),
     };
+
+    /// <summary>204 when the occasion is removed, or why it is not.</summary>
+    internal static IResult Of(RemoveOccasionOutcome outcome, long id) => outcome switch
+    {
+        RemoveOccasionOutcome.Removed => Nothing(),
+        RemoveOccasionOutcome.Missing => Missing("occasion", $"{id}"),
+        RemoveOccasionOutcome.HasGifts gifts => Refuse(
+            StatusCodes.Status409Conflict,
+            "Gifts are for that occasion; nothing was changed.",
+            new FieldProblem("occasion", string.Join(", ", gifts.Labels.Take(MostNamed)) + (gifts.Labels.Length > MostNamed ? ", …" : ""), "no gift for it: give them another occasion first")),
+        _ => throw new InvalidOperationException($"Unknown outcome {outcome}."),
+    };
+
+    /// <summary>200 with what was done, or why the gifts cannot be given.</summary>
+    internal static IResult Of(StoredHandOver done) => done.Outcome switch
+    {
+        HandOver.Done => Ok(new GiftsGiven(done.Gifts, [.. done.Given.Select(g => g.Id)], done.Before)),
+        HandOver.NoGifts => NotGiven(new FieldProblem("gifts", "0", "at least one gift for the occasion to give")),
+        HandOver.TooEarly early => NotGiven(new FieldProblem("on", $"{early.Date:yyyy-MM-dd}", "a day that has come")),
+        HandOver.NoSuchGift gift => NotGiven(new FieldProblem("stay", gift.Label, "the label of a gift for the occasion")),
+        HandOver.HoldsOne one => NotGiven(new FieldProblem("stay", $"{one.Holder} holds {one.Inside}", "both to be given or both to stay")),
+        HandOver.NoOccasion => Missing("occasion", ""),
+        _ => throw new InvalidOperationException($"Unknown outcome {done.Outcome}."),
+    };
+
+    private static IResult NotGiven(FieldProblem problem) => Refuse(StatusCodes.Status409Conflict, "The gifts cannot be given so; nothing was changed.", problem);
 
     /// <summary>202 with the run, or why it does not begin.</summary>
     internal static IResult Of(StartOutcome outcome) => outcome switch

@@ -8,6 +8,7 @@ using Scrapwright.Web.Offcuts;
 using Scrapwright.Web.Planning;
 using Scrapwright.Web.Shops;
 using Scrapwright.Web.Workshops;
+using Scrapwright.Web.Years;
 
 namespace Scrapwright.Web;
 
@@ -81,6 +82,7 @@ public static class WebApp
     {
         app.MapOffcuts();
         app.MapGifts();
+        app.MapYears();
         app.MapShop();
         app.MapHours();
         app.MapTimes();

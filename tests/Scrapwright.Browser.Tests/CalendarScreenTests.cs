@@ -80,6 +80,55 @@ public sealed class CalendarScreenTests : ScreenTest
         await Assertions.Expect(page.Locator($"[data-day='2027-05-04'] .day-line[data-line='{name}']")).ToBeVisibleAsync();
     }
 
+    [Fact]
+    public async Task A_finger_drags_a_line_by_its_grip()
+    {
+        await FillWithExampleAsync();
+        await PlanAsync();
+        using var http = Api();
+        (await http.PostAsJsonAsync("/api/calendar", new { seconds = 2, start = "2027-05-03T12:00:00Z" })).EnsureSuccessStatusCode();
+        var page = await OpenAsync("/calendar", 1280, 900);
+        var line = page.Locator("[data-day='2027-05-04'] .day-line").First;
+        await line.ScrollIntoViewIfNeededAsync();
+        var name = await line.GetAttributeAsync("data-line");
+        var grip = (await line.Locator(".day-grip").BoundingBoxAsync())!;
+        var day = (await page.Locator("[data-day='2027-05-06'] h3").BoundingBoxAsync())!;
+        var (fromX, fromY, toX, toY) = (grip.X + (grip.Width / 2), grip.Y + (grip.Height / 2), day.X + 30, day.Y + 10);
+        var finger = await page.Context.NewCDPSessionAsync(page);
+        await finger.SendAsync("Emulation.setTouchEmulationEnabled", new() { ["enabled"] = true });
+
+        await TouchAsync("touchStart", fromX, fromY);
+        foreach (var step in Enumerable.Range(1, 8)) await TouchAsync("touchMove", fromX + ((toX - fromX) * step / 8), fromY + ((toY - fromY) * step / 8));
+        await finger.SendAsync("Input.dispatchTouchEvent", new() { ["type"] = "touchEnd", ["touchPoints"] = Array.Empty<object>() });
+
+        await Assertions.Expect(page.Locator($"[data-day='2027-05-06'] .day-line[data-line='{name}']")).ToHaveAttributeAsync("aria-pressed", "true");
+
+        Task TouchAsync(string type, double x, double y) =>
+            finger.SendAsync("Input.dispatchTouchEvent", new() { ["type"] = type, ["touchPoints"] = new[] { new Dictionary<string, object> { ["x"] = x, ["y"] = y } } });
+    }
+
+    [Fact]
+    public async Task What_could_be_done_is_asked_and_an_evening_is_taken()
+    {
+        await FillWithExampleAsync();
+        await PlanAsync();
+        using var http = Api();
+        // Too late for all of it.
+        (await http.PostAsJsonAsync("/api/calendar", new { seconds = 2, firstDay = "2027-06-05" })).EnsureSuccessStatusCode();
+        var page = await OpenAsync("/calendar", 390, 844);
+        await Assertions.Expect(page.Locator("#calendar-gifts .bar-facts").First).ToContainTextAsync("promise", new() { Timeout = 60_000 });
+        await page.Locator("#ask-why").ClickAsync();
+        await Assertions.Expect(page.Locator(".ways li").First).ToBeVisibleAsync(new() { Timeout = 90_000 });
+        await AssertAccessibleAsync(page);
+        await AssertFitsAsync(page);
+        Assert.Empty(await page.EvaluateAsync<string[]>(Small));
+
+        var before = await http.GetStringAsync("/api/hours");
+        await page.Locator(".ways button").First.ClickAsync();
+        await Assertions.Expect(page.Locator(".undo-bar")).ToContainTextAsync("taken into your hours", new() { Timeout = 60_000 });
+        Assert.NotEqual(before, await http.GetStringAsync("/api/hours"));
+    }
+
     [Theory, MemberData(nameof(Sizes))]
     public async Task Hours_are_written_on_the_shop_page(int width, int height)
     {

@@ -4,7 +4,7 @@ namespace Scrapwright.Browser.Tests;
 
 public sealed class EveryScreenTests : ScreenTest
 {
-    private static readonly string[] Paths = ["/", "/pile", "/gifts", "/wood", "/wood/black-walnut", "/wood/black-walnut/sugar-maple", "/shop", "/plan", "/calendar"];
+    private static readonly string[] Paths = ["/", "/pile", "/gifts", "/occasions", "/given", "/wood", "/wood/black-walnut", "/wood/black-walnut/sugar-maple", "/shop", "/plan", "/calendar"];
 
     [Theory]
     [InlineData(390, 844, ColorScheme.Light)]

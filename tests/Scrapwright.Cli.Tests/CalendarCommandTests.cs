@@ -39,17 +39,16 @@ public sealed class CalendarCommandTests(ExamplePlan example) : IClassFixture<Ex
     }
 
     [Fact]
-    public async Task Asked_why_it_says_what_would_help_and_asks_about_late_gifts()
+    public async Task Asked_why_it_says_what_was_tried()
     {
         using var workshop = new Workshop();
 
         var ran = await Program.RunAsync("calendar", example.Plan, "--workshop", example.Shed, "--out", workshop.Folder, "--start", "2027-05-31 12:00", "--seconds", "1", "--why");
 
-        // Oil dries for a week, other finishes within two days: whatever the search finds, that helps.
+        // How much is tried within the time depends on the machine; what the answers say is tested where they are given.
         Assert.Equal(1, ran.Code);
-        Assert.Contains("\nWhat could be done:\n", ran.Output, StringComparison.Ordinal);
-        Assert.Matches("\n  Would .* do instead of drying oil .*\\? Then .* in time", ran.Output);
-        Assert.Contains("\nWhat holds it up:\n  with ", ran.Output, StringComparison.Ordinal);
+        Assert.Matches("\n(What holds it up:\n  with |Nothing that was tried makes it sooner by a day)", ran.Output);
+        Assert.Matches("\n(What could be done:\n  \\S|Tried without gain: |No time to try: )", ran.Output);
         ran.IsPlain();
     }
 

@@ -14,6 +14,8 @@ public sealed class CommandLineTests
     [InlineData("ideas")]
     [InlineData("worth")]
     [InlineData("calendar")]
+    [InlineData("given")]
+    [InlineData("again")]
     [InlineData("sheets")]
     [InlineData("entry")]
     [InlineData("wood")]

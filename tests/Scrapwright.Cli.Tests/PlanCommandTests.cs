@@ -81,7 +81,7 @@ public sealed class PlanCommandTests(ExamplePlan example) : IClassFixture<Exampl
     {
         using var shed = new Workshop();
         foreach (var file in Directory.EnumerateFiles(example.Shed)) File.Copy(file, shed.PathOf(Path.GetFileName(file)));
-        await File.AppendAllTextAsync(shed.PathOf("gifts.csv"), "giant,,,striped-squares,count=24; size=8 in,,9\n");
+        await File.AppendAllTextAsync(shed.PathOf("gifts.csv"), "giant,,,striped-squares,count=24; size=8 in,,,9\n");
 
         var ran = await Program.RunAsync("plan", shed.Folder, "--out", shed.PathOf("out"), "--seconds", "1", "--repeatable", "--name", "Shed by the pond");
 

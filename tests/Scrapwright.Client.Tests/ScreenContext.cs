@@ -4,6 +4,7 @@ using Scrapwright.Client.Browser;
 using Scrapwright.Client.Calendar;
 using Scrapwright.Client.Ideas;
 using Scrapwright.Client.Shell;
+using Scrapwright.Client.Years;
 
 namespace Scrapwright.Client.Tests;
 
@@ -25,6 +26,8 @@ public abstract class ScreenContext : BunitContext
         Services.AddSingleton<KeptChoices>();
         Services.AddSingleton<IdeaBoard>();
         Services.AddSingleton<CalendarBoard>();
+        Services.AddSingleton<AdviceBoard>();
+        Services.AddSingleton<YearsBoard>();
         Services.AddSingleton<TimeBoard>();
     }
 

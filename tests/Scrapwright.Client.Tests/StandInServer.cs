@@ -19,6 +19,7 @@ namespace Scrapwright.Client.Tests;
 internal sealed class StandInServer : HttpMessageHandler
 {
     private readonly Dictionary<long, GiftRow> deletedGifts = [];
+    private GivenRow? removedGiven;
     private long lastId;
 
     public bool IsCutOff { get; set; }
@@ -26,6 +27,17 @@ internal sealed class StandInServer : HttpMessageHandler
     public List<OffcutRow> Offcuts { get; } = [];
 
     public List<GiftRow> Gifts { get; } = [];
+
+    public List<OccasionRow> Occasions { get; } = [];
+
+    public List<GivenRow> Given { get; } = [];
+
+    public DateOnly Today { get; set; } = new(2027, 6, 20);
+
+    /// <summary>Gifts that were said to be given, and what was taken back.</summary>
+    public List<GiveGifts> Gave { get; } = [];
+
+    public List<GiftsGiven> TakenBack { get; } = [];
 
     public Shop Shop { get; set; } = new();
 
@@ -50,6 +62,14 @@ internal sealed class StandInServer : HttpMessageHandler
     public CalendarView? Calendar { get; set; }
 
     public CalendarView? Next { get; set; }
+
+    /// <summary>How likely the calendar holds, and what any question about it is answered with; null for none.</summary>
+    public CalendarChance? Chance { get; set; }
+
+    public CalendarWhy? CalendarWhy { get; set; }
+
+    /// <summary>What a calendar was last asked for with.</summary>
+    public MakeCalendar? Made { get; private set; }
 
     /// <summary>Tasks that were moved and kept.</summary>
     public List<MoveTasks> Moves { get; } = [];
@@ -108,7 +128,9 @@ internal sealed class StandInServer : HttpMessageHandler
             ("GET", ApiRoutes.Worth) => Json(Worth),
             ("GET", ApiRoutes.HomeZone) => Json(new ZoneName("Europe/Dublin")),
             ("GET", ApiRoutes.Calendar) => Json(Calendar),
-            ("POST", ApiRoutes.Calendar) => Json(Calendar = Next ?? Calendar),
+            ("POST", ApiRoutes.Calendar) => Make(Read<MakeCalendar>(body)),
+            ("GET", ApiRoutes.CalendarChance) when Chance is not null => Json(Chance),
+            ("POST", ApiRoutes.CalendarWhy) when CalendarWhy is not null => Json(CalendarWhy),
             ("PUT", ApiRoutes.CalendarMarks) => Json(Calendar = Calendar! with { Marks = Read<CalendarMarks>(body) }),
             ("POST", ApiRoutes.CalendarMoves) => Move(Read<MoveTasks>(body)),
             ("POST", ApiRoutes.PlanOrder) => KeepOrder(Read<StripsInOrder>(body)),
@@ -117,6 +139,15 @@ internal sealed class StandInServer : HttpMessageHandler
             ("POST", ApiRoutes.IdeasEnd) => new HttpResponseMessage(HttpStatusCode.NoContent),
             ("DELETE", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) => DeleteGift(Id(path)),
             ("POST", _) when path.StartsWith(ApiRoutes.Gifts, StringComparison.Ordinal) && path.EndsWith("/restore", StringComparison.Ordinal) => RestoreGift(Id(path)),
+            ("GET", ApiRoutes.Years) => Json(new YearsView([.. Occasions], [.. Given], Today)),
+            ("POST", ApiRoutes.Occasions) => AddOccasion(Read<Occasion>(body)),
+            ("PUT", _) when path.StartsWith(ApiRoutes.Occasions, StringComparison.Ordinal) => Json(Occasions[Occasions.FindIndex(o => o.Id == Id(path))] = new(Id(path), Read<Occasion>(body))),
+            ("POST", _) when path.EndsWith("/take-back", StringComparison.Ordinal) => TakeBack(Read<GiftsGiven>(body)),
+            ("POST", _) when path.StartsWith(ApiRoutes.Occasions, StringComparison.Ordinal) && path.EndsWith("/given", StringComparison.Ordinal) => Give(Read<GiveGifts>(body)),
+            ("POST", ApiRoutes.Given) => AddGiven(Read<GivenGift>(body)),
+            ("PUT", _) when path.StartsWith(ApiRoutes.Given, StringComparison.Ordinal) => Json(Given[Given.FindIndex(g => g.Id == Id(path))] = new(Id(path), Read<GivenGift>(body))),
+            ("DELETE", _) when path.StartsWith(ApiRoutes.Given, StringComparison.Ordinal) => RemoveGiven(Id(path)),
+            ("POST", _) when path.StartsWith(ApiRoutes.Given, StringComparison.Ordinal) && path.EndsWith("/restore", StringComparison.Ordinal) => AddGiven(removedGiven!.Given),
             _ => new HttpResponseMessage(HttpStatusCode.NotFound),
         };
     }
@@ -144,11 +175,50 @@ internal sealed class StandInServer : HttpMessageHandler
 
     private HttpResponseMessage PutHours(WorkHours hours) => HoursProblem is { } problem ? Json(problem, HttpStatusCode.BadRequest) : Json(Hours = hours);
 
+    private HttpResponseMessage Make(MakeCalendar asked)
+    {
+        Made = asked;
+        return Json(Calendar = Next ?? Calendar);
+    }
+
     private HttpResponseMessage Move(MoveTasks move)
     {
         Moves.Add(move);
         Calendar = Calendar! with { Marks = Calendar.Marks.WithPinned(move.Tasks.Select(t => new PinnedTask(t, move.Start))) };
         return Json(Calendar);
+    }
+
+    private HttpResponseMessage AddOccasion(Occasion occasion)
+    {
+        var row = new OccasionRow(++lastId, occasion);
+        Occasions.Add(row);
+        return Json(row, HttpStatusCode.Created);
+    }
+
+    private HttpResponseMessage Give(GiveGifts asked)
+    {
+        Gave.Add(asked);
+        return Json(new GiftsGiven([1], [2], new DateOnly(2027, 6, 19)));
+    }
+
+    private HttpResponseMessage TakeBack(GiftsGiven done)
+    {
+        TakenBack.Add(done);
+        return new HttpResponseMessage(HttpStatusCode.NoContent);
+    }
+
+    private HttpResponseMessage AddGiven(GivenGift given)
+    {
+        var row = new GivenRow(++lastId, given);
+        Given.Add(row);
+        return Json(row, HttpStatusCode.Created);
+    }
+
+    private HttpResponseMessage RemoveGiven(long id)
+    {
+        removedGiven = Given.Single(g => g.Id == id);
+        Given.RemoveAll(g => g.Id == id);
+        return new HttpResponseMessage(HttpStatusCode.NoContent);
     }
 
     private HttpResponseMessage AddOffcut(OffcutEntry entry)

@@ -93,6 +93,22 @@ public sealed class MigrationTests : IDisposable
     }
 
     [Fact]
+    public async Task Gifts_from_before_there_were_occasions_are_for_none_and_keep_their_dates()
+    {
+        await MakeAsOfAsync("Calendars");
+        workshop.Scalar("INSERT INTO gifts (Id, Position, IsDeleted, Label, Recipient, Circle, Design, OptionsJson, Due, Priority, Climate, Finish) VALUES (3, 1, 0, 'Ash', '', '', 'striped-squares', '{}', '2027-06-21', 2, '', '')");
+        var store = await workshop.OpenAsync();
+
+        var gift = Assert.Single(await store.ListGiftsAsync()).Gift;
+        Assert.Equal(("", new DateOnly(2027, 6, 21)), (gift.Occasion, gift.Due));
+        Assert.True((await store.GetYearsAsync()).AreNone);
+        await store.AddOccasionAsync(new() { Name = "Fair", Date = new(2027, 9, 4) });
+        await store.UpdateGiftAsync(3, gift with { Due = null, Occasion = "Fair" });
+
+        Assert.Equal(new DateOnly(2027, 9, 4), (await (await workshop.OpenAsync()).GetRequestAsync()).Gifts[0].Due);
+    }
+
+    [Fact]
     public async Task The_last_migration_can_be_taken_back()
     {
         await workshop.OpenAsync();

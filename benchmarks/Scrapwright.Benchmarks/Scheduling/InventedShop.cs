@@ -21,7 +21,7 @@ internal static class InventedShop
         for (var gift = 1; gift <= gifts; gift++)
         {
             AddGift(random, $"gift {gift:00}", tasks, links);
-            deliveries.Add(new ScheduleDelivery($"gift {gift:00}", [new ScheduleLast($"gift {gift:00}, 15", 24 * 60)], dueInDays * Day * (1 + (gift * 3 / (gifts + 1))) / 3, 1 + (gift % 3)));
+            deliveries.Add(new ScheduleDelivery($"gift {gift:00}", [new ScheduleLast($"gift {gift:00}, 15", 24 * 60)], dueInDays * Day * (1 + (gift * 3 / (gifts + 1))) / 3, 1 + (gift % 3), (dueInDays * Day * (1 + (gift * 3 / (gifts + 1))) / 3) - (7 * Day)));
         }
 
         var days = 20 + (gifts * 3);

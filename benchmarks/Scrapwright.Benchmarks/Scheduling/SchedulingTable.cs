@@ -23,7 +23,7 @@ internal static class SchedulingTable
         {
             if (what == "shop")
             {
-                await ShopRows.RunAsync(seconds, workers, showsSteps);
+                await ShopRows.RunAsync(seconds, workers, showsSteps, only);
                 continue;
             }
 

@@ -27,11 +27,11 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
         {
             var hours = WorkshopFolder.ReadHours(folder);
             if (hours is not FileOutcome<WorkHours>.Read { Content: { } known }) return Refused(hours);
-            var workshop = WorkshopFolder.Read(folder);
-            if (workshop is not FileOutcome<PlanRequest>.Read { Content: { } now }) return Refused(workshop);
+            var workshop = ReadFolder.Read(folder, settings.StartByClock is { } from ? DateOnly.FromDateTime(from) : null);
+            if (workshop is not FileOutcome<ReadFolder>.Read { Content: { } now }) return Refused(workshop);
             var notes = WorkshopFolder.ReadNotes(folder);
             if (notes is not FileOutcome<WorkshopNotes>.Read { Content: { } noted }) return Refused(notes);
-            request = request with { Hours = known, Gifts = now.Gifts, Times = noted.Times, Prices = noted.Prices, Jigs = noted.Jigs, HourWorth = now.Shop.HourWorth };
+            request = request with { Hours = known, Gifts = now.Dated.Gifts, Times = noted.Times, Prices = noted.Prices, Jigs = noted.Jigs, HourWorth = now.Dated.Shop.HourWorth };
         }
 
         if (settings.Before is { } former)

@@ -2,7 +2,6 @@ using Scrapwright.Cli.Output;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Pile;
-using Scrapwright.Core.Plans;
 using Scrapwright.Files;
 using Spectre.Console.Cli;
 
@@ -14,11 +13,11 @@ internal sealed class CheckCommand(Terminal terminal) : Command<CheckSettings>
     /// <inheritdoc/>
     public override int Execute(CommandContext context, CheckSettings settings, CancellationToken cancellationToken)
     {
-        switch (WorkshopFolder.Read(settings.Folder))
+        switch (ReadFolder.Read(settings.Folder, Day.Of(settings.Start)))
         {
-            case FileOutcome<PlanRequest>.Refused refused:
+            case FileOutcome<ReadFolder>.Refused refused:
                 return Refusal.Write(terminal, refused.Problems, refused.More);
-            case FileOutcome<PlanRequest>.Read read:
+            case FileOutcome<ReadFolder>.Read read:
                 foreach (var doubt in read.Doubts) terminal.Error.WriteLine($"{doubt}");
                 return Say(read.Content);
             default:
@@ -26,14 +25,16 @@ internal sealed class CheckCommand(Terminal terminal) : Command<CheckSettings>
         }
     }
 
-    private int Say(PlanRequest request)
+    private int Say(ReadFolder folder)
     {
+        var request = folder.Listed;
         terminal.Out.WriteLine($"{request.Workshop}: {PlanText.Count(request.Pile.Sum(offcut => offcut.Count), "offcut")}, {PlanText.Count(request.Gifts.Length, "gift")}.");
         terminal.Out.WriteLine("Pile:");
         foreach (var offcut in request.Pile) terminal.Out.WriteLine($"  {EntryLine.Write(offcut, request.Shop.Unit)}");
         terminal.Out.WriteLine("Gifts:");
         var designs = request.DeriveDesigns();
         foreach (var line in designs.SelectMany(Lines)) terminal.Out.WriteLine($"  {line}");
+        foreach (var line in GivenText.Occasions(folder).Concat(GivenText.HadBefore(folder))) terminal.Out.WriteLine(line);
         return ExitCodes.Of(designs);
     }
 

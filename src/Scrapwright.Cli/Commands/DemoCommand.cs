@@ -19,7 +19,7 @@ internal sealed class DemoCommand(Terminal terminal) : Command<DemoSettings>
 
         try
         {
-            WorkshopFolder.Write(settings.Folder, ExampleWorkshop.Request, ExampleWorkshop.Hours);
+            WorkshopFolder.Write(settings.Folder, ExampleWorkshop.Listed, ExampleWorkshop.Hours, ExampleWorkshop.Years);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {

@@ -8,7 +8,7 @@ namespace Scrapwright.Cli.Commands;
 internal abstract class FolderArgument : CommandSettings
 {
     [CommandArgument(0, "<FOLDER>")]
-    [Description("The workshop folder: pile.csv and gifts.csv, and if wanted shop.json and designs/*.json.")]
+    [Description("The workshop folder: pile.csv and gifts.csv, and if wanted occasions.csv, given.csv, shop.json and designs/*.json.")]
     public string Folder { get; init; } = "";
 
     public override ValidationResult Validate() =>

@@ -13,11 +13,11 @@ internal sealed class IdeasCommand(Terminal terminal) : AsyncCommand<IdeasSettin
     /// <inheritdoc/>
     public override async Task<int> ExecuteAsync(CommandContext context, IdeasSettings settings, CancellationToken cancellationToken)
     {
-        switch (WorkshopFolder.Read(settings.Folder))
+        switch (ReadFolder.Read(settings.Folder))
         {
-            case FileOutcome<PlanRequest>.Refused refused:
+            case FileOutcome<ReadFolder>.Refused refused:
                 return Refusal.Write(terminal, refused.Problems, refused.More);
-            case FileOutcome<PlanRequest>.Read read:
+            case FileOutcome<ReadFolder>.Read read:
                 foreach (var doubt in read.Doubts) await terminal.Error.WriteLineAsync($"{doubt}");
                 Plan? plan = null;
                 if (settings.From is { } from)
@@ -33,9 +33,11 @@ internal sealed class IdeasCommand(Terminal terminal) : AsyncCommand<IdeasSettin
         }
     }
 
-    private async Task<int> AnswerAsync(PlanRequest workshop, Plan? plan, IdeasSettings settings)
+    private async Task<int> AnswerAsync(ReadFolder folder, Plan? plan, IdeasSettings settings)
     {
-        if (IdeasFault.Of(workshop, settings.Question) is { } fault)
+        var workshop = folder.Dated;
+        var question = settings.Question with { Had = folder.Years.DesignsHadBy(settings.For) };
+        if (IdeasFault.Of(workshop, question) is { } fault)
         {
             await terminal.Error.WriteLineAsync($"{settings.Folder}: {fault}");
             return ExitCodes.BadInput;
@@ -43,7 +45,7 @@ internal sealed class IdeasCommand(Terminal terminal) : AsyncCommand<IdeasSettin
 
         using var stop = new StopSignal();
         var limits = new PlanLimits { Deterministic = settings.Repeatable };
-        var answer = await IdeaMaker.AnswerAsync(workshop, plan, settings.Question, limits, new IdeasTicker(terminal), stop.Token);
+        var answer = await IdeaMaker.AnswerAsync(workshop, plan, question, limits, new IdeasTicker(terminal), stop.Token);
         foreach (var line in IdeasText.Lines(answer, workshop)) await terminal.Out.WriteLineAsync(line);
         return ExitCodes.Of(answer);
     }

@@ -16,6 +16,10 @@ internal sealed class IdeasSettings : FolderArgument
     [Description("Which single purchase makes most of what is not made possible.")]
     public bool Buy { get; init; }
 
+    [CommandOption("--for <NAME>")]
+    [Description("Who the gifts would be for: designs they have had (given.csv) are proposed only when nothing else is left.")]
+    public string For { get; init; } = "";
+
     [CommandOption("--whole-pile")]
     [Description("Look at the whole pile as if there were no gifts.csv. Without it the gifts on the list stay made.")]
     public bool WholePile { get; init; }
@@ -33,7 +37,7 @@ internal sealed class IdeasSettings : FolderArgument
     [Description("Count the search's work instead of seconds, for each plan, on one core: the same input then gives the same ideas.")]
     public bool Repeatable { get; init; }
 
-    internal IdeasQuestion Question => new(Offcut.Length > 0 ? IdeasKind.Offcut : Buy ? IdeasKind.Purchase : IdeasKind.Gifts, Offcut, !WholePile, Seconds);
+    internal IdeasQuestion Question => new(Offcut.Length > 0 ? IdeasKind.Offcut : Buy ? IdeasKind.Purchase : IdeasKind.Gifts, Offcut, !WholePile, Seconds) { Recipient = For.Trim() };
 
     public override ValidationResult Validate()
     {

@@ -12,13 +12,13 @@ internal sealed class PlanCommand(Terminal terminal) : AsyncCommand<PlanSettings
     /// <inheritdoc/>
     public override async Task<int> ExecuteAsync(CommandContext context, PlanSettings settings, CancellationToken cancellationToken)
     {
-        switch (WorkshopFolder.Read(settings.Folder))
+        switch (ReadFolder.Read(settings.Folder, Day.Of(settings.Start)))
         {
-            case FileOutcome<PlanRequest>.Refused refused:
+            case FileOutcome<ReadFolder>.Refused refused:
                 return Refusal.Write(terminal, refused.Problems, refused.More);
-            case FileOutcome<PlanRequest>.Read read:
+            case FileOutcome<ReadFolder>.Read read:
                 foreach (var doubt in read.Doubts) await terminal.Error.WriteLineAsync($"{doubt}");
-                var request = settings.Name is null ? read.Content : read.Content with { Workshop = settings.Name };
+                var request = settings.Name is null ? read.Content.Dated : read.Content.Dated with { Workshop = settings.Name };
                 Plan? former = null;
                 if (settings.From is { } from)
                 {
@@ -30,7 +30,7 @@ internal sealed class PlanCommand(Terminal terminal) : AsyncCommand<PlanSettings
                 try
                 {
                     OutFolder.Try(settings.Out);
-                    return await PlanAsync(request, former, settings);
+                    return await PlanAsync(request, former, read.Content, settings);
                 }
                 catch (Exception error) when (error is IOException or UnauthorizedAccessException)
                 {
@@ -42,7 +42,7 @@ internal sealed class PlanCommand(Terminal terminal) : AsyncCommand<PlanSettings
         }
     }
 
-    private async Task<int> PlanAsync(PlanRequest request, Plan? former, PlanSettings settings)
+    private async Task<int> PlanAsync(PlanRequest request, Plan? former, ReadFolder folder, PlanSettings settings)
     {
         using var stop = new StopSignal();
         var ticker = new PlanTicker(terminal);
@@ -52,7 +52,7 @@ internal sealed class PlanCommand(Terminal terminal) : AsyncCommand<PlanSettings
         {
             case PlanOutcome.Planned planned:
                 var written = Write(planned.Plan, settings);
-                foreach (var line in PlanText.Lines(planned.Plan)) await terminal.Out.WriteLineAsync(line);
+                foreach (var line in PlanText.Lines(planned.Plan).Concat(GivenText.HadBefore(folder))) await terminal.Out.WriteLineAsync(line);
                 if (former is not null)
                 {
                     foreach (var line in PlanText.Changes(PlanChanges.Between(former, planned.Plan))) await terminal.Out.WriteLineAsync(line);

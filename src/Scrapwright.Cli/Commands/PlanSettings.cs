@@ -35,6 +35,10 @@ internal sealed class PlanSettings : FolderArgument
     [Description("A plan.json to begin from: what is as good stays as it is there, and what changes is listed.")]
     public string? From { get; init; }
 
+    [CommandOption("--start <DATE>")]
+    [Description(Day.StartDescription)]
+    public string? Start { get; init; }
+
     [CommandOption("--repeatable")]
     [Description("Count the search's work instead of seconds, on one core: the same input then gives the same plan.")]
     public bool Repeatable { get; init; }
@@ -45,6 +49,6 @@ internal sealed class PlanSettings : FolderArgument
         if (string.IsNullOrWhiteSpace(Out)) return ValidationResult.Error("--out is empty; expected a folder.");
         if (!(Seconds > 0 && Seconds <= MostSeconds)) return ValidationResult.Error($"--seconds: found {Seconds}, expected a number above 0 and at most {MostSeconds}.");
         if (Seed < 0) return ValidationResult.Error($"--seed: found {Seed}, expected a whole number from 0.");
-        return PaperName.Check(Paper);
+        return Day.Check("--start", Start) is { Successful: false } start ? start : PaperName.Check(Paper);
     }
 }

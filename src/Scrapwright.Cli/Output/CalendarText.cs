@@ -23,7 +23,7 @@ internal static class CalendarText
             foreach (var task in tonight.Overnight) yield return $"  leave alone until {Moment(task.FreeAgain)}: {task.Task.Title}";
         }
 
-        var buys = calendar.BuyBy(plan.Shopping);
+        var buys = calendar.BuyBy();
         if (!buys.IsEmpty) yield return "To buy:";
         foreach (var buy in buys) yield return $"  {PlanText.Shopping(buy.Item, plan.Request.Shop)}{(buy.Before is { } before ? $", before {Moment(before)}" : "")}";
         yield return "How good it is:";
@@ -39,8 +39,10 @@ internal static class CalendarText
     {
         ScheduleLevelKind.Lateness => $"late, priority {level.Priority}: {Counted(level.Value, "hour")}",
         ScheduleLevelKind.AllReady => $"all ready after {Long(level.Value)}",
+        ScheduleLevelKind.Slack => $"short of {CalendarProblem.SlackDays} days to spare, priority {level.Priority}: {Counted(level.Value, "day")}",
+        ScheduleLevelKind.MoreSetUps => $"more setting up than before: {Counted(level.Value, "minute")}",
         ScheduleLevelKind.SetUps => $"setting up: {Counted(level.Value, "minute")}",
-        ScheduleLevelKind.Moved => $"moved: {Counted(level.Value, "task")}",
+        ScheduleLevelKind.Moved => $"moved to another evening: {Counted(level.Value, "task")}",
         _ => throw new ArgumentOutOfRangeException(nameof(level), level.Kind, "A level of another kind."),
     };
 

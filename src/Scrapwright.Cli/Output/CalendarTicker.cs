@@ -15,7 +15,7 @@ internal sealed class CalendarTicker(Terminal terminal) : IProgress<ScheduleProg
         lock (gate)
         {
             if (value.Best is null) return;
-            var line = string.Join("; ", value.Levels.Select(CalendarText.Figure));
+            var line = string.Join("; ", value.Levels.Where(l => l.Value > 0 || l.Kind != ScheduleLevelKind.Slack).Select(CalendarText.Figure));
             if (line == shown) return;
             shown = line;
             terminal.Error.WriteLine($"{value.Elapsed.TotalSeconds,5:0.0} s  {line}");

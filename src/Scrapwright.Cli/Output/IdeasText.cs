@@ -1,3 +1,5 @@
+using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Plans.Ideas;
 
@@ -14,6 +16,8 @@ internal static class IdeasText
         yield return $"{workshop.Workshop}: {Subject(answer)}";
         foreach (var line in Proposals(answer, workshop).Concat(Uses(answer, workshop)).Concat(Purchases(answer, workshop))) yield return line;
         if (!answer.Impossible.IsEmpty) yield return $"Cannot be made, not even once: {string.Join("; ", answer.Impossible)}.";
+        var titles = DesignCatalogue.With(workshop.Designs).Where(d => answer.Question.Had.Any(key => GiftYears.IsSame(key, d.Key))).Select(d => d.Title.ToLowerInvariant());
+        if (IdeaWords.Had(answer, titles) is { Length: > 0 } had) yield return had;
         if (IdeaWords.Nothing(answer, workshop.Shop) is { Length: > 0 } nothing) yield return nothing;
         if (IdeaWords.NotTried(answer) is { Length: > 0 } open) yield return open;
     }

@@ -32,6 +32,39 @@ public static class ApiRoutes
     /// <param name="id">The deleted row.</param>
     public static string GiftRestore(long id) => $"{Gifts}/{id}/restore";
 
+    /// <summary>GET: the <see cref="YearsView"/>: occasions, what was given, and today.</summary>
+    public const string Years = "/api/years";
+
+    /// <summary>POST a <see cref="Core.Gifts.Occasion"/>: 201 with its <see cref="OccasionRow"/>, 409 when the name is taken.</summary>
+    public const string Occasions = "/api/occasions";
+
+    /// <summary>PUT a <see cref="Core.Gifts.Occasion"/>: 200 with its <see cref="OccasionRow"/>; under a new name its gifts go with it. DELETE: 204; the row can be restored. 409 while gifts are for it.</summary>
+    /// <param name="id">The row.</param>
+    public static string Occasion(long id) => $"{Occasions}/{id}";
+
+    /// <summary>POST without a body: 200 with the <see cref="OccasionRow"/>, 409 when its name has been taken meanwhile.</summary>
+    /// <param name="id">The removed row.</param>
+    public static string OccasionRestore(long id) => $"{Occasions}/{id}/restore";
+
+    /// <summary>POST <see cref="GiveGifts"/>: 200 with <see cref="GiftsGiven"/>; its gifts are off the list and the occasion is on its next date. 409 with what does not fit, and nothing is changed.</summary>
+    /// <param name="id">The occasion.</param>
+    public static string OccasionGiven(long id) => $"{Occasions}/{id}/given";
+
+    /// <summary>POST the <see cref="GiftsGiven"/> that came of it: 204, and all is as before. 409 when a label is in use again, and nothing is changed.</summary>
+    /// <param name="id">The occasion.</param>
+    public static string OccasionTakeBack(long id) => $"{Occasions}/{id}/take-back";
+
+    /// <summary>POST a <see cref="Core.Gifts.GivenGift"/>: 201 with its <see cref="GivenRow"/>.</summary>
+    public const string Given = "/api/given";
+
+    /// <summary>PUT a <see cref="Core.Gifts.GivenGift"/>: 200 with its <see cref="GivenRow"/>. DELETE: 204; the row can be restored.</summary>
+    /// <param name="id">The row.</param>
+    public static string GivenGift(long id) => $"{Given}/{id}";
+
+    /// <summary>POST without a body: 200 with the <see cref="GivenRow"/>.</summary>
+    /// <param name="id">The removed row.</param>
+    public static string GivenRestore(long id) => $"{Given}/{id}/restore";
+
     /// <summary>GET: the <see cref="Core.Shops.Shop"/>. PUT one: 200 with the shop as kept.</summary>
     public const string Shop = "/api/shop";
 
@@ -69,6 +102,18 @@ public static class ApiRoutes
     /// <summary>GET: the latest calendar for the calendar on a phone, with the evenings of those before cancelled where nothing is done any more. 404 when there is none.</summary>
     public const string CalendarFile = "/api/calendar/calendar.ics";
 
+    /// <summary>GET: the <see cref="Core.Calendar.CalendarChance"/> of the latest calendar. 404 when there is none.</summary>
+    public const string CalendarChance = "/api/calendar/chance";
+
+    /// <summary>
+    /// POST a <see cref="CalendarQuestion"/>: 200 with the <see cref="Core.Calendar.CalendarWhy"/> about the latest calendar; 404 when there is none, 409 when the plan it was made of is not the latest any more.
+    /// It takes as long as the question says.
+    /// </summary>
+    public const string CalendarWhy = "/api/calendar/why";
+
+    /// <summary>POST without a body: 204; every question about the calendar that is being answered is answered at once with what is known.</summary>
+    public const string CalendarWhyEnd = "/api/calendar/why/end";
+
     /// <summary>GET: the <see cref="ZoneName"/> of the machine the server runs on, which is the shop's unless its hours name another.</summary>
     public const string HomeZone = "/api/hours/home-zone";
 
@@ -79,7 +124,7 @@ public static class ApiRoutes
     /// <param name="key">Key of the design.</param>
     public static string Design(string key) => $"{Designs}/{Uri.EscapeDataString(key)}";
 
-    /// <summary>GET: the <see cref="WorkshopSummary"/>. DELETE: 204; pile, gifts, shop, hours, times, designs, plan and calendar are gone for good.</summary>
+    /// <summary>GET: the <see cref="WorkshopSummary"/>. DELETE: 204; pile, gifts, occasions, what was given, shop, hours, times, prices, jigs, designs, plan and calendar are gone for good.</summary>
     public const string Workshop = "/api/workshop";
 
     /// <summary>PUT a <see cref="WorkshopName"/>: 200 with the <see cref="WorkshopSummary"/>.</summary>
@@ -89,7 +134,7 @@ public static class ApiRoutes
     public const string Example = "/api/example";
 
     /// <summary>
-    /// POST files as multipart/form-data, field <c>files</c>: <c>pile.csv</c>, <c>gifts.csv</c>, <c>shop.json</c>, <c>hours.json</c>, <c>times.csv</c>, <c>prices.csv</c>, <c>jigs.csv</c>, <c>choices.json</c>, <c>designs/*.json</c>, or a zip of them.
+    /// POST files as multipart/form-data, field <c>files</c>: <c>pile.csv</c>, <c>gifts.csv</c>, <c>occasions.csv</c>, <c>given.csv</c>, <c>shop.json</c>, <c>hours.json</c>, <c>times.csv</c>, <c>prices.csv</c>, <c>jigs.csv</c>, <c>choices.json</c>, <c>designs/*.json</c>, or a zip of them.
     /// 200 with an <see cref="ImportResult"/>. Each file replaces what the workshop has of its kind; all or nothing.
     /// </summary>
     public const string Import = "/api/import";

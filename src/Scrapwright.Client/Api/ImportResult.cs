@@ -12,6 +12,12 @@ public sealed record ImportResult(int? Offcuts, int? Gifts, bool Shop, int? Desi
     /// <summary>Whether the hours were replaced.</summary>
     public bool Hours { get; init; }
 
+    /// <summary>Occasions read; null when the files had none and the old ones stay.</summary>
+    public int? Occasions { get; init; }
+
+    /// <summary>Rows of what was given; null when the files had none and the old ones stay.</summary>
+    public int? Given { get; init; }
+
     /// <summary>Readings of time; null when the files had none and the old ones stay.</summary>
     public int? Times { get; init; }
 

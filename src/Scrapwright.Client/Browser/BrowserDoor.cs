@@ -53,6 +53,9 @@ public sealed class BrowserDoor(IJSRuntime script) : IAsyncDisposable
     /// <summary>Saves text as a file of the maker's.</summary>
     public ValueTask SaveAsync(string name, string mediaType, string text) => CallAsync("save", name, mediaType, text);
 
+    /// <summary>Opens the browser's own dialog for printing the screen.</summary>
+    public ValueTask PrintAsync() => CallAsync("printScreen");
+
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {

@@ -45,12 +45,13 @@ public sealed class CalendarBoard(Server server, Undoing undoing)
 
     /// <summary>Has one made.</summary>
     /// <param name="seconds">Longest search. [s]</param>
-    public async Task MakeAsync(double seconds)
+    /// <param name="firstDay">The first day there is time on; null for from now on.</param>
+    public async Task MakeAsync(double seconds, DateOnly? firstDay = null)
     {
         if (IsMaking) return;
         (IsMaking, Problem) = (true, null);
         Changed?.Invoke();
-        var answer = await server.PostAsync<CalendarView>(ApiRoutes.Calendar, new MakeCalendar(seconds));
+        var answer = await server.PostAsync<CalendarView>(ApiRoutes.Calendar, new MakeCalendar(seconds, FirstDay: firstDay));
         IsMaking = false;
         Take(answer);
         Changed?.Invoke();

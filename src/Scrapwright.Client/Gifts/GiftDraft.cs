@@ -19,7 +19,7 @@ public sealed class GiftDraft
     public GiftDraft(Gift gift)
     {
         (Label, Recipient, Circle, Design, Due, Priority) = (gift.Label, gift.Recipient, gift.Circle, gift.Design, gift.Due, gift.Priority);
-        (Climate, Finish) = (gift.Climate, gift.Finish);
+        (Climate, Finish, Occasion) = (gift.Climate, gift.Finish, gift.Occasion);
         foreach (var (key, value) in gift.Options)
         {
             typed[key] = value;
@@ -38,7 +38,10 @@ public sealed class GiftDraft
     /// <summary>Key of the design.</summary>
     public string Design { get; set; } = "";
 
-    /// <summary>The date it is due.</summary>
+    /// <summary>Name of its occasion; empty for none.</summary>
+    public string Occasion { get; set; } = "";
+
+    /// <summary>The date it is due; null for that of its occasion.</summary>
     public DateOnly? Due { get; set; }
 
     /// <summary>1 is made first.</summary>
@@ -65,6 +68,7 @@ public sealed class GiftDraft
         Circle = Circle.Trim(),
         Design = Design,
         Due = Due,
+        Occasion = Occasion,
         Priority = Priority,
         Climate = Climate,
         Finish = Finish,

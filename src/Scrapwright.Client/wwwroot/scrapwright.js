@@ -22,6 +22,10 @@ export function focusById(id) {
   if (element) element.focus();
 }
 
+export function printScreen() {
+  window.print();
+}
+
 export function showDialog(dialog) {
   if (dialog && !dialog.open) dialog.showModal();
 }
@@ -185,7 +189,8 @@ export function listenForDays(weeks, page) {
 
   weeks.addEventListener('pointerup', event => end(event, true));
   weeks.addEventListener('pointercancel', event => end(event, false));
-  weeks.addEventListener('lostpointercapture', event => end(event, false));
+  // A finger is held by what it first touched until the line takes it over: that loss is none.
+  weeks.addEventListener('lostpointercapture', event => { if (drag && event.target === drag.line) end(event, false); });
 
   weeks.addEventListener('keydown', event => {
     if (event.ctrlKey || event.altKey || event.metaKey) return;

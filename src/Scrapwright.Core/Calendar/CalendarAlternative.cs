@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Calendar;
 
@@ -10,6 +11,9 @@ public sealed record CalendarAlternative
 
     /// <summary>The question to the maker, in words of the shop.</summary>
     public required string Question { get; init; }
+
+    /// <summary>The hours it would take; null when it is not the hours that are otherwise.</summary>
+    public WorkHours? Hours { get; init; }
 
     /// <summary>The gift that is given up; empty for none.</summary>
     public string LeftOut { get; init; } = "";

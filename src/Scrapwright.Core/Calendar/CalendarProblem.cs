@@ -8,6 +8,9 @@ public sealed record CalendarProblem
     /// <summary>Id of the resource that stands for the hands there are.</summary>
     public const string Maker = "maker";
 
+    /// <summary>So much slack a gift with a date should have. [d] Our own choice: in a week there is time to make up for an evening that falls out.</summary>
+    public const int SlackDays = 7;
+
     /// <summary>What it was made from.</summary>
     public required CalendarRequest Request { get; init; }
 

@@ -9,6 +9,9 @@ namespace Scrapwright.Core.Calendar;
 /// <summary>Turns a request for a calendar into a problem of fitting tasks into time.</summary>
 internal sealed class CalendarProblemMaker
 {
+    // Beside a calendar before nobody would have all moved to be ready sooner by less than two days. Our own choice. [min]
+    private const int NoticedMinutes = 2880;
+
     private readonly CalendarRequest request;
     private readonly WorkWindows windows;
     private readonly ClampPool clamps;
@@ -65,6 +68,9 @@ internal sealed class CalendarProblemMaker
             SetUps = [.. work.Settings.Where(s => used.Contains(s.Key)).Select(s => new ScheduleSetUp(s.Key, TaskNames.Word(s.Station), CalendarProblem.Maker, s.Minutes))],
             Deliveries = [.. work.Gifts.Select(Delivery).Where(d => !d.Last.IsEmpty)],
             Before = Before(ids),
+            SetUpMinutesBefore = request.Before?.Settings.Where(s => s.Start >= windows.Start).Sum(s => s.Setting.Minutes),
+            ReadyStepMinutes = ReadyStep,
+            ReadyOffsetMinutes = ReadyBefore(ids) % ReadyStep,
         };
     }
 
@@ -84,9 +90,16 @@ internal sealed class CalendarProblemMaker
     {
         var gift = request.FindGift(ready.Gift);
         int? due = gift?.Due is { } day ? windows.MinuteOf(day) : null;
+        int? wanted = gift?.Due is { } date ? windows.MinuteOf(date.AddDays(-CalendarProblem.SlackDays)) : null;
         // Priorities are 1 to 9 by definition; what the list does not know any more comes last.
-        return new(ready.Gift, [.. ready.Last.SelectMany(done.Last)], due, Math.Clamp(gift?.Priority ?? 9, 1, 9));
+        return new(ready.Gift, [.. ready.Last.SelectMany(done.Last)], due, Math.Clamp(gift?.Priority ?? 9, 1, 9), wanted);
     }
+
+    private int ReadyStep => request.Before is null ? 1 : NoticedMinutes;
+
+    // When all was ready in the calendar before.
+    private int ReadyBefore(HashSet<string> ids) => request.Before is not { } before ? 0 :
+        before.Tasks.Where(t => ids.Contains(t.Task.Id)).Select(t => t.End).Concat(before.Gifts.Select(g => g.ReadyAt).OfType<DateTimeOffset>()).Select(windows.MinuteOf).Append(0).Max();
 
     private ImmutableArray<ScheduledTask> Before(HashSet<string> ids) => request.Before is not { } before ? [] :
     [

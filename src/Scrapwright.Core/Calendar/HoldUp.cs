@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Core.Calendar;
 
@@ -10,6 +11,9 @@ public sealed record HoldUp
 
     /// <summary>What there would be more of, in words of the shop.</summary>
     public required string What { get; init; }
+
+    /// <summary>The hours there would be; null when it is not the hours that are otherwise.</summary>
+    public WorkHours? Hours { get; init; }
 
     /// <summary>How much sooner the last gift is ready. [d], whole days rounded down; below zero when it is later for the sake of a gift that counts more</summary>
     public required int SoonerDays { get; init; }

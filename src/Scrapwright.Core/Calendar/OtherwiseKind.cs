@@ -27,6 +27,9 @@ public enum OtherwiseKind
     /// <summary>A finish that dries faster, for one gift.</summary>
     GiftFinish,
 
+    /// <summary>One gift is made to another design, or has fewer pieces.</summary>
+    OtherDesign,
+
     /// <summary>One gift is bought.</summary>
     BuyGift,
 

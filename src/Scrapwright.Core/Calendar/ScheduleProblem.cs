@@ -31,4 +31,13 @@ public sealed record ScheduleProblem
 
     /// <summary>Starts of a calendar before, to which this one keeps where it costs nothing; ids that are no tasks any more are passed over.</summary>
     public ImmutableArray<ScheduledTask> Before { get; init; } = [];
+
+    /// <summary>Minutes of setting up in the calendar before, of what is still to come: fewer are no gain for which tasks move. Null where that does not matter. [min], from zero</summary>
+    public int? SetUpMinutesBefore { get; init; }
+
+    /// <summary>In steps of so many minutes it counts when all is ready, a begun one whole: what is less is no gain for which tasks move. [min], above zero</summary>
+    public int ReadyStepMinutes { get; init; } = 1;
+
+    /// <summary>Where the first of these steps ends. [min], from zero, below a step</summary>
+    public int ReadyOffsetMinutes { get; init; }
 }

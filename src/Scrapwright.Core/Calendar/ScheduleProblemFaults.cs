@@ -49,6 +49,9 @@ public static class ScheduleProblemFaults
 
     private static IEnumerable<ScheduleReason> Numbers(ScheduleProblem problem) =>
         Outside("horizon", problem.HorizonMinutes, 1, MostMinutes, "min")
+            .Concat(Outside("step of all ready", problem.ReadyStepMinutes, 1, MostMinutes, "min"))
+            .Concat(Outside("offset of all ready", problem.ReadyOffsetMinutes, 0, Math.Max(0, problem.ReadyStepMinutes - 1), "min"))
+            .Concat(Outside("setting up before", problem.SetUpMinutesBefore ?? 0, 0, MostMinutes, "min"))
             .Concat(problem.Resources.SelectMany(r => Outside(r.Id, r.Capacity, 1, MostAmount, "of it")))
             .Concat(problem.SetUps.SelectMany(s => Outside(s.Key, s.Minutes, 0, MostMinutes, "min")))
             .Concat(problem.Links.SelectMany(LinkNumbers))
@@ -65,6 +68,7 @@ public static class ScheduleProblemFaults
     private static IEnumerable<ScheduleReason> DeliveryNumbers(ScheduleDelivery delivery) =>
         Outside(delivery.Id, delivery.Priority, 1, 9, "as priority")
             .Concat(Outside(delivery.Id, delivery.Due ?? 0, -MostMinutes, MostMinutes, "min, due"))
+            .Concat(Outside(delivery.Id, delivery.Wanted ?? 0, -MostMinutes, MostMinutes, "min, wanted"))
             .Concat(delivery.Last.SelectMany(l => Outside(delivery.Id, l.WaitMinutes, 0, MostMinutes, "min of waiting")));
 
     private static IEnumerable<ScheduleReason> WindowFaults(ScheduleHours hours)

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Scrapwright.Core.Calendar;
 
-/// <summary>The window of a calendar that is now or comes next, for whoever stands in the shop.</summary>
+/// <summary>The window of a calendar that is now or comes next, for whoever stands in the shop: what is beside its <see cref="WorkLines"/>.</summary>
 public sealed record Tonight
 {
     /// <summary>When it begins.</summary>
@@ -13,9 +13,6 @@ public sealed record Tonight
 
     /// <summary>True when it has begun.</summary>
     public required bool IsNow { get; init; }
-
-    /// <summary>What to do, in order: setting up stands before the tasks it is for.</summary>
-    public required ImmutableArray<TonightLine> Lines { get; init; }
 
     /// <summary>What to lay out besides wood and clamps, each thing once, in the order in which it is needed.</summary>
     public required ImmutableArray<string> LayOut { get; init; }
@@ -54,14 +51,11 @@ public sealed record Tonight
     private static Tonight Of(WorkCalendar calendar, CalendarEvening evening, DateTimeOffset now)
     {
         CalendarTask[] tasks = [.. calendar.Tasks.Where(t => evening.Tasks.Contains(t.Task.Id))];
-        var settings = calendar.Settings.Where(s => s.Setting.Minutes > 0 && s.Start >= evening.Start && s.Start < evening.End)
-            .Select(s => new TonightLine(s.Start, s.Ready, s.Setting.Title, ""));
         return new()
         {
             Start = evening.Start,
             End = evening.End,
             IsNow = evening.Start <= now,
-            Lines = [.. settings.Concat(tasks.Select(t => new TonightLine(t.Start, t.End, t.Task.Title, t.Task.Id))).OrderBy(l => l.Start).ThenBy(l => l.Task.Length > 0)],
             Clamps = ClampsOf(calendar, tasks),
             LayOut = [.. tasks.SelectMany(t => t.Task.LayOut).Distinct()],
             Pieces = [.. tasks.SelectMany(t => t.Task.Pieces).Distinct()],

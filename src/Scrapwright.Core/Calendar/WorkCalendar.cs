@@ -45,17 +45,19 @@ public sealed record WorkCalendar
     /// <summary>The windows in which something is done, in order.</summary>
     public required ImmutableArray<CalendarEvening> Evenings { get; init; }
 
-    /// <summary>What of a shopping list is needed by when: rods when the first of a gift's are cut, bits when the first of its holes are drilled.</summary>
-    /// <param name="shopping">The plan's list.</param>
-    public ImmutableArray<BuyBy> BuyBy(ImmutableArray<ShoppingItem> shopping) =>
+    /// <summary>What the plan needs that is to be bought; empty in a calendar of an older program.</summary>
+    public ImmutableArray<ShoppingItem> Shopping { get; init; } = [];
+
+    /// <summary>What is to be bought by when, the soonest first: rods when the first of a gift's are cut, bits when the first of its holes are drilled. What no task needs any more comes last.</summary>
+    public ImmutableArray<BuyBy> BuyBy() =>
     [
-        .. shopping.Select(item =>
+        .. Shopping.Select(item =>
         {
             var gifts = item.Why.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
             // Of what is bought only rods have a length.
             var operation = item.Length.IsPositive ? Operation.CutRods : Operation.Drill;
             return new BuyBy(item, Tasks.FirstOrDefault(t => t.Task.Operation == operation && t.Task.Gifts.Any(gifts.Contains))?.Start);
-        }),
+        }).OrderBy(b => b.Before ?? DateTimeOffset.MaxValue),
     ];
 
     /// <summary>The calendar of a schedule.</summary>

@@ -29,6 +29,7 @@ internal sealed class WorkCalendarMaker
             Start = Windows.Start,
             TimeZone = Windows.Zone.Id,
             Hours = problem.Request.Hours,
+            Shopping = problem.Request.Plan.Shopping,
             Times = problem.Request.Times,
             Problem = problem.Schedule,
             Schedule = schedule,

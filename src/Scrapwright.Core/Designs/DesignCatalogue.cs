@@ -12,6 +12,11 @@ public static class DesignCatalogue
     public static ImmutableArray<Design> BuiltIn { get; } =
         [.. Families.Select(f => new Design { Key = f.Key, Title = f.Title, Family = f.Key })];
 
+    /// <summary>All designs a gift can name: those from files, then the built-in ones that none of them stands in for.</summary>
+    /// <param name="own">Designs from files.</param>
+    public static ImmutableArray<Design> With(ImmutableArray<Design> own) =>
+        [.. own, .. BuiltIn.Where(built => own.All(design => !string.Equals(design.Key, built.Key, StringComparison.OrdinalIgnoreCase)))];
+
     /// <summary>The family with that key, or null.</summary>
     public static DesignFamily? FindFamily(string key) =>
         Families.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.OrdinalIgnoreCase));

@@ -9,10 +9,10 @@ internal static class SquareSet
 {
     internal const string Key = "square";
     internal const string Holds = "holds";
-    private const string Count = "count";
+    internal const string Count = "count";
     private const string Size = "size";
     private const string Thickness = "thickness";
-    private const string WithSquares = "with-squares";
+    internal const string WithSquares = "with-squares";
 
     internal static readonly ImmutableArray<DesignParameter> Parameters =
     [

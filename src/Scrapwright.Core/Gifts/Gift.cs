@@ -20,7 +20,10 @@ public sealed record Gift
     /// <summary>Options that differ from the design's, by parameter key, as text.</summary>
     public ImmutableSortedDictionary<string, string> Options { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 
-    /// <summary>The date it is due; null for none.</summary>
+    /// <summary>Name of the occasion it is for; empty for none. Its date is when the gift is due, unless <see cref="Due"/> says another.</summary>
+    public string Occasion { get; init; } = "";
+
+    /// <summary>The date it is due; null for none, or for that of its occasion.</summary>
     public DateOnly? Due { get; init; }
 
     /// <summary>1 is made first; 1 to 9.</summary>

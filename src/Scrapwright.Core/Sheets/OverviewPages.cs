@@ -124,18 +124,21 @@ internal static class OverviewPages
         foreach (var block in table.Blocks()) yield return block;
     }
 
+    /// <summary>Something to buy: how many, what, how large, for which gifts.</summary>
+    internal static string Item(PlanFacts facts, ShoppingItem item)
+    {
+        var size = item.Size.IsZero ? "" : $", {facts.Sizes.Of(item.Size)}";
+        var length = item.Length.IsZero ? "" : $", {facts.Sizes.Of(item.Length)} long";
+        var why = item.Why.Length == 0 ? "" : $" (for {item.Why})";
+        return $"{item.Count} × {item.What}{size}{length}{why}";
+    }
+
     private static IEnumerable<Block> Shopping(PlanFacts facts, double width)
     {
         yield return Block.Space(3);
         yield return Block.Heading("To buy", width);
         if (facts.Plan.Shopping.IsEmpty) yield return Block.Paragraph("Nothing: all is on hand.", width);
-        foreach (var item in facts.Plan.Shopping)
-        {
-            var size = item.Size.IsZero ? "" : $", {facts.Sizes.Of(item.Size)}";
-            var length = item.Length.IsZero ? "" : $", {facts.Sizes.Of(item.Length)} long";
-            var why = item.Why.Length == 0 ? "" : $" (for {item.Why})";
-            yield return Block.Tick($"{item.Count} × {item.What}{size}{length}{why}", width, 10.5);
-        }
+        foreach (var item in facts.Plan.Shopping) yield return Block.Tick(Item(facts, item), width, 10.5);
 
         var used = Consumables.For(facts.Plan, facts.Designs);
         if (used.IsEmpty) yield break;

@@ -32,6 +32,7 @@ public static class WeekSheets
     private static void Add(PageFlow flow, PlanFacts facts, WorkCalendar calendar, DateOnly monday, CalendarEvening[] evenings)
     {
         var blocks = new List<Block>();
+        if (flow.NextPage == 1) blocks.AddRange(ToBuy(facts, calendar, flow.WidthMm));
         foreach (var evening in evenings) blocks.AddRange(Evening(facts, calendar, evening, flow.WidthMm));
         var ready = calendar.Gifts.Where(g => g.ReadyAt is { } at && Monday(at) == monday).Select(g => $"{g.Gift} ({g.ReadyAt!.Value.ToString("dddd", CultureInfo.InvariantCulture)})").ToArray();
         if (ready.Length > 0) blocks.Add(Block.Paragraph($"Ready this week: {string.Join(", ", ready)}.", flow.WidthMm, 11, bold: true));
@@ -41,19 +42,31 @@ public static class WeekSheets
             $"What to do in the week of {Text(monday, "d MMMM yyyy")}, evening by evening.", blocks);
     }
 
+    // What no task needs any more is bought already.
+    private static IEnumerable<Block> ToBuy(PlanFacts facts, WorkCalendar calendar, double width)
+    {
+        BuyBy[] buys = [.. calendar.BuyBy().Where(b => b.Before is not null)];
+        if (buys.Length == 0) yield break;
+        yield return Block.Heading("To buy", width) with { WithNext = true };
+        foreach (var buy in buys)
+            yield return Block.Tick($"{OverviewPages.Item(facts, buy.Item)}: before {buy.Before!.Value.ToString("dddd d MMMM", CultureInfo.InvariantCulture)}", width, 10.5);
+        yield return Block.Space(3);
+    }
+
     private static IEnumerable<Block> Evening(PlanFacts facts, WorkCalendar calendar, CalendarEvening evening, double width)
     {
         var tonight = Tonight.Of(calendar, evening);
         var title = $"{evening.Start.ToString("dddd d MMMM", CultureInfo.InvariantCulture)}, {Clock(evening.Start)} to {Clock(evening.End)}";
         yield return Block.Heading(title, width);
-        var planned = calendar.Tasks.ToDictionary(t => t.Task.Id, t => Planned(t.Task), StringComparer.Ordinal);
+        var lines = WorkLines.Of(calendar, evening);
         // A reading is compared with the usual minutes: where the maker's own pace is in the plan, they stand beside it.
-        var plannedMm = evening.Tasks.Any(id => planned[id].Contains('(', StringComparison.Ordinal)) ? PlannedAndUsualMm : PlannedMm;
+        var plannedMm = lines.Any(l => Planned(l).Contains('(', StringComparison.Ordinal)) ? PlannedAndUsualMm : PlannedMm;
         var table = new Table(facts.Hatches, Table.Fit(width, 2, new Column("", TickMm), new("From", ClockMm), new("What", 60), new("Planned", plannedMm, true), new("Took", TookMm)));
-        foreach (var line in tonight.Lines)
+        foreach (var line in lines)
         {
-            var isTask = planned.TryGetValue(line.Task, out var minutes);
-            table.Row([isTask ? Cell.Tick : Cell.None, new(Clock(line.Start), 10), new(isTask ? line.Title : $"Set up · {line.Title}", 10, isTask), new(minutes ?? "", 9), isTask ? Cell.Pencil : Cell.None], 6.8);
+            var (clock, planned) = (new Cell(Clock(line.Start), 10), Planned(line));
+            if (line.IsSetUp) table.Row([Cell.None, clock, new($"Set up · {line.Title}", 10), Cell.None, Cell.None], 6.8, withNext: true);
+            else table.Row([Cell.Tick, clock, new(line.Title, 10, true), new(planned, 9), Cell.Pencil], 6.8);
         }
 
         foreach (var block in table.Blocks()) yield return block.Again is { } head ? block with { Again = Block.Above(Block.Heading($"{title} (continued)", width, 11), head) } : block;
@@ -63,7 +76,11 @@ public static class WeekSheets
         yield return Block.Space(3);
     }
 
-    private static string Planned(WorkTask task) => task.UsualMinutes is { } usual && usual != task.Minutes ? $"{task.Minutes} (usual {usual}) min" : $"{task.Minutes} min";
+    private static string Planned(WorkLine line)
+    {
+        var (planned, usual) = (line.Tasks.Sum(t => t.Task.Minutes), line.Tasks.Sum(t => t.Task.UsualMinutes ?? t.Task.Minutes));
+        return usual == planned ? $"{planned} min" : $"{planned} (usual {usual}) min";
+    }
 
     // What is free at one moment stands together; of a title what comes before the colon is enough here.
     private static string Alone(ImmutableArray<CalendarTask> tasks) => string.Join("; ", tasks.GroupBy(t => t.FreeAgain).OrderBy(g => g.Key).Select(g =>

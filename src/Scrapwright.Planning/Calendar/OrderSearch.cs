@@ -7,11 +7,23 @@ namespace Scrapwright.Planning.Calendar;
 /// <summary>Changes the order in which tasks are placed, a little at a time, and keeps what is no worse.</summary>
 internal sealed class OrderSearch
 {
+    // So many orders without a better one, and the search goes back to the best. Our own choice, by measurement.
+    private const int MostInVain = 400;
+    private const int MostInVainWithMemory = 2000;
+
+    // With more tasks than this it goes downhill only: the way over what is worse takes too long. Measured on the invented shop of the benchmarks.
+    private const int MostTasksWithMemory = 300;
+
+    // Definition: minutes of a day.
+    private const int Day = 1440;
+
     private readonly ScheduleFacts facts;
     private readonly ListPlacing placing;
     private readonly Backwards? backwards;
     private readonly Random random;
     private readonly int ready;
+    private readonly bool[][] needed;
+    private readonly int[] timesNeeded;
 
     /// <summary>A search that has not begun.</summary>
     internal OrderSearch(ScheduleFacts facts, StartRanges ranges, int seed)
@@ -21,6 +33,8 @@ internal sealed class OrderSearch
         random = new Random(seed);
         ready = facts.Levels.IndexOf((ScheduleLevelKind.AllReady, null));
         backwards = Backwards.For(facts);
+        needed = [.. facts.Deliveries.Select(Needed)];
+        timesNeeded = [.. Enumerable.Range(0, facts.Count).Select(t => needed.Count(n => n[t]))];
     }
 
     /// <summary>The best found; the first one when nothing is better.</summary>
@@ -33,6 +47,7 @@ internal sealed class OrderSearch
     {
         var clock = Stopwatch.StartNew();
         var (best, current) = (first, first);
+        var memory = facts.SetUps.Length == 0 || facts.Count > MostTasksWithMemory ? null : new AcceptanceMemory(facts, first);
         var since = 0;
         for (var pass = 0; pass < passes && clock.Elapsed.TotalSeconds < seconds && !cancellationToken.IsCancellationRequested; pass++)
         {
@@ -40,16 +55,17 @@ internal sealed class OrderSearch
             if (!placing.Run(Changed(current))) continue;
             var next = PlacedTasks.Of(facts, placing.Bench);
             if (backwards is not null) next = backwards.Improve(next, placing);
-            if (IsNoWorse(next, current)) current = next;
+            if (memory is null ? IsNoWorse(next, current) : memory.Accepts(next)) current = next;
             if (LevelValues.Compare(next.Values, best.Values) < 0)
             {
                 best = next;
                 since = 0;
             }
-            else if (++since > 400)
+            else if (++since > (memory is null ? MostInVain : MostInVainWithMemory))
             {
                 current = best;
                 since = 0;
+                memory?.Begin(best);
             }
         }
 
@@ -70,6 +86,22 @@ internal sealed class OrderSearch
         return sum;
     }
 
+    private int Way() => (facts.SetUps.Length, facts.Deliveries.Length) switch
+    {
+        (0, _) => random.Next(3),
+        (_, 0) => random.Next(5),
+        _ => random.Next(7),
+    };
+
+    /// <summary>By task: a delivery waits for it.</summary>
+    private bool[] Needed(DeliveryFacts delivery)
+    {
+        var waits = new bool[facts.Count];
+        foreach (var (task, _) in delivery.Last) waits[task] = true;
+        for (var i = facts.Count - 1; i >= 0; i--) waits[facts.Order[i]] |= facts.OutOf[facts.Order[i]].Any(l => waits[l.After]);
+        return waits;
+    }
+
     /// <summary>The order of a placement with some tasks earlier or later.</summary>
     private long[] Changed(PlacedTasks placement)
     {
@@ -77,7 +109,7 @@ internal sealed class OrderSearch
         var order = Enumerable.Range(0, count).OrderBy(t => placement.Start[t]).ToArray();
         var keys = new long[count];
         for (var i = 0; i < count; i++) keys[order[i]] = i * 1000L;
-        var way = random.Next(facts.SetUps.Length == 0 ? 3 : facts.Windows.Length > 1 ? 5 : 4);
+        var way = Way();
         if (way == 0)
         {
             // All, by chance, but not far.
@@ -89,11 +121,30 @@ internal sealed class OrderSearch
             // A few, far.
             for (var i = 1 + random.Next(4); i > 0; i--) keys[random.Next(count)] = random.Next(count) * 1000L;
         }
+        else if (way == 5)
+        {
+            // All that one delivery needs, up to four days earlier or later; what others need too goes along, or stays.
+            var tasks = needed[random.Next(needed.Length)];
+            var shift = random.Next(-4 * Day, 4 * Day);
+            var goesAlong = random.Next(2) == 0;
+            for (var t = 0; t < count; t++) keys[t] = placement.Start[t] + (tasks[t] && (goesAlong || timesNeeded[t] == 1) ? shift : 0);
+        }
+        else if (way == 6)
+        {
+            // All tasks of one setting within some days, at the time of one of them.
+            var at = random.Next(count);
+            var reach = 1 + random.Next(8 * Day);
+            for (var t = 0; t < count; t++)
+            {
+                var isWith = facts.SetUp[t] != ScheduleFacts.None && facts.SetUp[t] == facts.SetUp[at] && Math.Abs(placement.Start[t] - placement.Start[at]) < reach;
+                keys[t] = isWith ? placement.Start[at] : placement.Start[t];
+            }
+        }
         else if (way == 4)
         {
             // Those of one sort of hours stand back by up to three days: what has fewer hours goes first into them.
             var hours = random.Next(facts.Windows.Length);
-            var back = random.Next(3 * 1440);
+            var back = random.Next(3 * Day);
             for (var t = 0; t < count; t++) keys[t] = placement.Start[t] + (facts.Hours[t] == hours ? back : 0);
         }
         else if (way == 3)

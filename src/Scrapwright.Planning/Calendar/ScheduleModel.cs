@@ -182,30 +182,46 @@ internal sealed class ScheduleModel
         var (kind, priority) = facts.Levels[level];
         return kind switch
         {
-            ScheduleLevelKind.Lateness => HoursLate(priority!.Value),
+            ScheduleLevelKind.Lateness or ScheduleLevelKind.Slack => Over(kind, priority!.Value),
             ScheduleLevelKind.AllReady => AllReady(bound, known),
-            ScheduleLevelKind.SetUps => LinearExpr.WeightedSum(standings.Select(s => s.Stands), standings.Select(s => (long)facts.SetUps[s.Key].Minutes)),
+            ScheduleLevelKind.MoreSetUps => MoreSetUps(),
+            ScheduleLevelKind.SetUps => SetUps(),
             _ => Moved(),
         };
     }
 
-    private LinearExpr HoursLate(int priority)
+    /// <summary>Hours late, or days of slack that are missing.</summary>
+    private LinearExpr Over(ScheduleLevelKind kind, int priority)
     {
-        var hours = new List<IntVar>();
-        foreach (var delivery in facts.Deliveries.Where(d => d.Priority == priority && d.Due is not null))
+        var step = LevelValues.Step(kind);
+        var sum = new List<IntVar>();
+        foreach (var delivery in facts.Deliveries.Where(d => d.Priority == priority && d.By(kind) is not null))
         {
-            var most = LevelValues.HoursLate(LevelValues.Ready(facts, delivery, ranges.Latest), delivery.Due!.Value);
-            var late = Model.NewIntVar(LevelValues.HoursLate(LevelValues.Ready(facts, delivery, ranges.Earliest), delivery.Due.Value), most, "");
-            hours.Add(late);
-            foreach (var (task, wait) in delivery.Last) Model.Add(late * 60 >= start[task] + (facts.Minutes[task] + wait - delivery.Due.Value));
+            var by = delivery.By(kind)!.Value;
+            var most = LevelValues.Steps(LevelValues.Ready(facts, delivery, ranges.Latest), by, step);
+            var over = Model.NewIntVar(LevelValues.Steps(LevelValues.Ready(facts, delivery, ranges.Earliest), by, step), most, "");
+            sum.Add(over);
+            foreach (var (task, wait) in delivery.Last) Model.Add(over * step >= start[task] + (facts.Minutes[task] + wait - by));
         }
 
-        return LinearExpr.Sum(hours);
+        return LinearExpr.Sum(sum);
     }
 
-    private IntVar AllReady(long bound, long known)
+    private LinearExpr SetUps() => LinearExpr.WeightedSum(standings.Select(s => s.Stands), standings.Select(s => (long)facts.SetUps[s.Key].Minutes));
+
+    private IntVar MoreSetUps()
     {
-        var ready = Model.NewIntVar(bound, known, "");
+        var more = Model.NewIntVar(0, standings.Sum(s => (long)facts.SetUps[s.Key].Minutes), "");
+        Model.Add(more >= SetUps() - facts.Problem.SetUpMinutesBefore!.Value);
+        return more;
+    }
+
+    private LinearExpr AllReady(long bound, long known)
+    {
+        var step = facts.Problem.ReadyStepMinutes;
+        var offset = facts.Problem.ReadyOffsetMinutes;
+        var steps = Model.NewIntVar(Math.Max(0, (bound - offset) / step), Math.Max(0, (known - offset) / step), "");
+        var ready = (steps * step) + offset;
         for (var task = 0; task < facts.Count; task++)
         {
             if (facts.OutOf[task].Length == 0) Model.Add(ready >= start[task] + facts.Minutes[task]);
@@ -224,9 +240,10 @@ internal sealed class ScheduleModel
         var moved = new List<BoolVar>();
         for (var task = 0; task < facts.Count; task++)
         {
-            if (facts.Before[task] == ScheduleFacts.None) continue;
+            if (facts.Stay[task] is not var (from, to)) continue;
             var other = Model.NewBoolVar("");
-            Model.Add(start[task] == facts.Before[task]).OnlyEnforceIf(other.Not());
+            Model.Add(start[task] >= from).OnlyEnforceIf(other.Not());
+            Model.Add(start[task] <= to).OnlyEnforceIf(other.Not());
             moved.Add(other);
         }
 

@@ -55,6 +55,7 @@ internal sealed class ScheduleSearch
     internal void Run()
     {
         var placing = new ListPlacing(facts, ranges);
+        Take(Keeping.Best(facts, ranges, placing), "As before");
         Take(ScheduleBuilder.Best(facts, ranges, placing), "First calendar");
         if (Best is null) FindAny();
         if (Best is null) return;
@@ -174,8 +175,9 @@ internal sealed class ScheduleSearch
     {
         ScheduleLevelKind.Lateness => "Dates kept",
         ScheduleLevelKind.AllReady => "All ready",
-        ScheduleLevelKind.SetUps => "Setting up",
-        _ => "Times as before",
+        ScheduleLevelKind.Slack => "Time to spare",
+        ScheduleLevelKind.MoreSetUps or ScheduleLevelKind.SetUps => "Setting up",
+        _ => "Evenings as before",
     };
 
     private string Parameters(double seconds) => SolverWords(limits, seconds);

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Scrapwright.Core.Calendar;
 using Scrapwright.Core.Calendar.Audit;
 using Scrapwright.Core.Calendar.Building;
@@ -22,6 +23,7 @@ public static class Scheduler
 
     private static ScheduleOutcome Solve(ScheduleProblem problem, PlanLimits limits, IProgress<ScheduleProgress>? progress, CancellationToken cancellationToken)
     {
+        var clock = Stopwatch.StartNew();
         var faults = ScheduleProblemFaults.Find(problem);
         if (!faults.IsEmpty) return new ScheduleOutcome.Impossible(faults);
         var facts = new ScheduleFacts(problem);
@@ -30,7 +32,14 @@ public static class Scheduler
         if (!obstacles.IsEmpty) return new ScheduleOutcome.Impossible(obstacles);
         var search = new ScheduleSearch(facts, ranges, limits, progress, cancellationToken);
         search.Run();
-        if (search.Best is { } best) return new ScheduleOutcome.Scheduled(Audited(problem, best.ToSchedule(facts, search.Bounds)));
+        if (search.Best is { } best)
+        {
+            var ordered = EveningOrder.Of(facts, ranges, best);
+            var schedule = Audited(problem, ordered.ToSchedule(facts, search.Bounds));
+            if (!ReferenceEquals(ordered, best)) progress?.Report(new ScheduleProgress("By setting", clock.Elapsed, schedule.Levels, schedule));
+            return new ScheduleOutcome.Scheduled(schedule);
+        }
+
         return search.IsProvenImpossible
             ? new ScheduleOutcome.Impossible([new ScheduleReason("tasks", "no way to fit all of them together", $"one within {problem.HorizonMinutes} min that keeps all links, hours and capacities")])
             : new ScheduleOutcome.Unfinished();

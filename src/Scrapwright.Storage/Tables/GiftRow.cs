@@ -26,6 +26,8 @@ internal sealed class GiftRow
 
     public DateOnly? Due { get; set; }
 
+    public string Occasion { get; set; } = "";
+
     public int Priority { get; set; }
 
     public string Climate { get; set; } = "";
@@ -40,6 +42,7 @@ internal sealed class GiftRow
         Design = gift.Design;
         OptionsJson = JsonSerializer.Serialize(gift.Options, PlanJson.Options);
         Due = gift.Due;
+        Occasion = gift.Occasion.Trim();
         Priority = gift.Priority;
         Climate = gift.Climate;
         Finish = gift.Finish;
@@ -55,6 +58,7 @@ internal sealed class GiftRow
         Design = Design,
         Options = JsonSerializer.Deserialize<ImmutableSortedDictionary<string, string>>(OptionsJson, PlanJson.Options)!,
         Due = Due,
+        Occasion = Occasion,
         Priority = Priority,
         Climate = Climate,
         Finish = Finish,

@@ -7,6 +7,7 @@ using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
 using Scrapwright.ICalendar;
 using Scrapwright.Planning;
+using Scrapwright.Planning.Calendar.Advice;
 using Scrapwright.Storage;
 using Scrapwright.Web.Planning;
 
@@ -16,6 +17,7 @@ namespace Scrapwright.Web.Calendar;
 internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : IDisposable
 {
     private readonly SemaphoreSlim making = new(1, 1);
+    private volatile KnownChance? chance;
 
     public void Dispose() => making.Dispose();
 
@@ -28,7 +30,7 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
         var view = new CalendarView { Standing = CalendarStanding.None, Now = time.GetUtcNow(), HasPlan = plan is not null, Marks = marks };
         if (stored is null || FindSound(stored) is not { } calendar) return view;
         var hours = await store.GetHoursAsync(cancellationToken);
-        var due = (await store.ListGiftsAsync(cancellationToken)).ToDictionary(g => g.Gift.Label, g => g.Gift.Due, StringComparer.Ordinal);
+        var due = (await store.GetRequestAsync(cancellationToken)).Gifts.ToDictionary(g => g.Label, g => g.Due, StringComparer.Ordinal);
         return view with
         {
             Standing = CalendarStanding.Dated,
@@ -50,13 +52,14 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
         {
             var marks = await store.GetMarksAsync(cancellationToken);
             var before = await store.FindLatestCalendarAsync(cancellationToken);
+            var hours = await store.GetHoursAsync(cancellationToken);
             var request = new CalendarRequest
             {
                 Plan = plan,
-                Hours = await store.GetHoursAsync(cancellationToken),
+                Hours = hours,
                 HomeZone = TimeZoneInfo.Local,
-                Start = asked.Start ?? time.GetUtcNow(),
-                Gifts = [.. (await store.ListGiftsAsync(cancellationToken)).Select(g => g.Gift)],
+                Start = asked.FirstDay is { } day ? ShopZones.Moment(ShopZones.Find(hours.TimeZone, TimeZoneInfo.Local) ?? TimeZoneInfo.Local, day.ToDateTime(TimeOnly.MinValue)) : asked.Start ?? time.GetUtcNow(),
+                Gifts = (await store.GetRequestAsync(cancellationToken)).Gifts,
                 Done = marks.Done,
                 Pinned = marks.Pinned,
                 Times = await TimesAsync(cancellationToken),
@@ -80,6 +83,34 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
         {
             making.Release();
         }
+    }
+
+    /// <summary>What a calendar was made from, days and all.</summary>
+    internal async Task<CalendarRequest> RequestOfAsync(WorkCalendar calendar, Plan plan, CalendarMarks marks, CancellationToken cancellationToken)
+    {
+        var due = calendar.Gifts.ToDictionary(g => g.Gift, g => g.Due, StringComparer.Ordinal);
+        var gifts = (await store.GetRequestAsync(cancellationToken)).Gifts.Concat(plan.Request.Gifts).DistinctBy(g => g.Label);
+        return new()
+        {
+            Plan = plan,
+            Hours = calendar.Hours,
+            HomeZone = TimeZoneInfo.Local,
+            Start = calendar.Start,
+            Gifts = [.. gifts.Select(g => due.TryGetValue(g.Label, out var day) ? g with { Due = day } : g)],
+            Done = marks.Done,
+            Pinned = marks.Pinned,
+        };
+    }
+
+    /// <summary>How likely the latest calendar holds; null when there is none. Kept until there is another one.</summary>
+    internal async Task<CalendarChance?> ChanceAsync(CancellationToken cancellationToken)
+    {
+        if (await store.FindLatestCalendarAsync(cancellationToken) is not { } stored) return null;
+        if (chance is { } known && known.Calendar == stored.Id) return known.Chance;
+        if (FindSound(stored) is not { } calendar) return null;
+        var made = await Task.Run(() => CalendarChances.Of(calendar, null, cancellationToken), cancellationToken);
+        chance = new(stored.Id, made);
+        return made;
     }
 
     /// <summary>Keeps marks; the wrong ones are told instead.</summary>
@@ -122,7 +153,7 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
     private async Task<ImmutableArray<TimeReading>> TimesAsync(CancellationToken cancellationToken) => [.. (await store.ListTimesAsync(cancellationToken)).Select(t => t.Reading)];
 
     /// <summary>A kept calendar that still holds; null when an older program wrote it otherwise, or when it does not.</summary>
-    private static WorkCalendar? FindSound(StoredCalendar stored)
+    internal static WorkCalendar? FindSound(StoredCalendar stored)
     {
         try
         {
@@ -139,4 +170,6 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
         ShopClock.Of(calendar.Start, calendar.Problem.HorizonMinutes, ShopZones.Find(calendar.TimeZone, TimeZoneInfo.Local) ?? TimeZoneInfo.Local);
 
     private static bool IsSame<T>(T one, T other) => JsonSerializer.Serialize(one, PlanJson.Options) == JsonSerializer.Serialize(other, PlanJson.Options);
+
+    private sealed record KnownChance(long Calendar, CalendarChance Chance);
 }

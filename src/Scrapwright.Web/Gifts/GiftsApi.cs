@@ -34,7 +34,7 @@ internal static class GiftsApi
     }
 
     private static async Task<ImmutableArray<FieldProblem>> ProblemsAsync(Gift gift, WorkshopStore store, CancellationToken cancellationToken) =>
-        GiftChecks.Of(gift, await store.GetShopAsync(cancellationToken), await store.ListDesignsAsync(cancellationToken));
+        GiftChecks.Of(gift, await store.GetShopAsync(cancellationToken), await store.ListDesignsAsync(cancellationToken), await store.GetYearsAsync(cancellationToken));
 
     private static GiftRow Row(StoredGift stored) => new(stored.Id, stored.Gift);
 }

@@ -18,12 +18,14 @@ internal static class ExampleApi
 
     private static WorkshopContents Contents()
     {
-        var example = ExampleWorkshop.Request;
+        var example = ExampleWorkshop.Listed;
         return new WorkshopContents
         {
             Name = example.Workshop,
             Pile = [.. example.Pile.Select(o => new NewOffcut(o, LengthUnit.Inch))],
             Gifts = example.Gifts,
+            Occasions = ExampleWorkshop.Years.Occasions,
+            Given = ExampleWorkshop.Years.Given,
             Shop = example.Shop,
             Hours = ExampleWorkshop.Hours,
             Times = [],

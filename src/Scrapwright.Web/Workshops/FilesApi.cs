@@ -42,7 +42,7 @@ internal static class FilesApi
 
         var upload = await Upload.GatherAsync(form.Files, cancellationToken);
         if (!upload.Problems.IsEmpty) return Answers.Invalid(upload.Problems);
-        var reading = ReadUpload.Of(upload, await store.GetRequestAsync(cancellationToken));
+        var reading = ReadUpload.Of(upload, await store.GetListedAsync(cancellationToken), await store.GetYearsAsync(cancellationToken));
         if (!reading.Problems.IsEmpty) return Answers.Invalid(reading.Problems);
         if (reading.Contents is { Shop: { } shop, Gifts: null })
         {
@@ -50,11 +50,17 @@ internal static class FilesApi
             if (!lost.IsEmpty) return Answers.Invalid(lost.AsFields($"{ShopFile.Name} "));
         }
 
+        if (reading.Contents is { Occasions: { } occasions, Gifts: null })
+        {
+            var lost = GiftRules.CheckOccasions((await store.ListGiftsAsync(cancellationToken)).Select(stored => stored.Gift), occasions);
+            if (!lost.IsEmpty) return Answers.Invalid(lost.AsFields($"{OccasionsFile.Name} "));
+        }
+
         return await Answers.OfAsync(await store.ReplaceAsync(reading.Contents, cancellationToken: cancellationToken), () => Task.FromResult(Answers.Ok(reading.Result)));
     }
 
     private static async Task<IEnumerable<KeyValuePair<string, string>>> WriteAsync(WorkshopStore store, CancellationToken cancellationToken) => WorkshopFiles.Write(
-        await store.GetRequestAsync(cancellationToken), await store.GetHoursAsync(cancellationToken),
+        await store.GetListedAsync(cancellationToken), await store.GetHoursAsync(cancellationToken), await store.GetYearsAsync(cancellationToken),
         new WorkshopNotes { Times = [.. (await store.ListTimesAsync(cancellationToken)).Select(t => t.Reading)], Prices = await store.GetPricesAsync(cancellationToken), Jigs = await store.GetJigsAsync(cancellationToken) });
 
     private static byte[] Zip(IEnumerable<KeyValuePair<string, string>> files)

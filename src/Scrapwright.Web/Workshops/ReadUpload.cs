@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Scrapwright.Client.Api;
 using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
 using Scrapwright.Files;
 using Scrapwright.Storage;
@@ -21,12 +22,13 @@ internal sealed class ReadUpload
 
     internal WorkshopContents Contents { get; private set; } = new();
 
-    internal ImportResult Result => new(Contents.Pile?.Length, Contents.Gifts?.Length, Contents.Shop is not null, Contents.Designs?.Length) { Hours = Contents.Hours is not null, Times = Contents.Times?.Length, Prices = Contents.Prices?.Length, Jigs = Contents.Jigs?.Length, Doubts = doubts.ToImmutable() };
+    internal ImportResult Result => new(Contents.Pile?.Length, Contents.Gifts?.Length, Contents.Shop is not null, Contents.Designs?.Length) { Hours = Contents.Hours is not null, Occasions = Contents.Occasions?.Length, Given = Contents.Given?.Length, Times = Contents.Times?.Length, Prices = Contents.Prices?.Length, Jigs = Contents.Jigs?.Length, Doubts = doubts.ToImmutable() };
 
     /// <summary>Reads what there is.</summary>
     /// <param name="upload">The files.</param>
     /// <param name="workshop">The workshop as it is, for what is not among the files.</param>
-    internal static ReadUpload Of(Upload upload, PlanRequest workshop)
+    /// <param name="years">Its occasions and what was given.</param>
+    internal static ReadUpload Of(Upload upload, PlanRequest workshop, GiftYears years)
     {
         var reading = new ReadUpload();
         var shop = workshop.Shop;
@@ -38,13 +40,15 @@ internal sealed class ReadUpload
         }
 
         if (files.TryGetValue(HoursFile.Name, out var hours)) reading.Contents = reading.Contents with { Hours = reading.Take(HoursFile.Parse(hours)) };
+        if (files.TryGetValue(OccasionsFile.Name, out var occasions)) reading.TakeOccasions(OccasionsFile.Parse(occasions));
+        if (files.TryGetValue(GivenFile.Name, out var given)) reading.Contents = reading.Contents with { Given = reading.TakeMany(GivenFile.Parse(given)) };
         if (files.TryGetValue(TimesFile.Name, out var times)) reading.Contents = reading.Contents with { Times = reading.TakeMany(TimesFile.Parse(times)) };
         if (files.TryGetValue(PricesFile.Name, out var prices)) reading.Contents = reading.Contents with { Prices = reading.TakeMany(PricesFile.Parse(prices)) };
         if (files.TryGetValue(JigsFile.Name, out var jigs)) reading.Contents = reading.Contents with { Jigs = reading.TakeMany(JigsFile.Parse(jigs)) };
         if (files.TryGetValue(PileFile.Name, out var pile))
             reading.Contents = reading.Contents with { Pile = [.. reading.TakeMany(PileFile.Parse(pile, shop.Unit)).Select(o => new NewOffcut(o, shop.Unit))] };
         if (files.TryGetValue(GiftsFile.Name, out var gifts))
-            reading.Contents = reading.Contents with { Gifts = reading.TakeMany(GiftsFile.Parse(gifts, shop)) };
+            reading.Contents = reading.Contents with { Gifts = reading.TakeMany(GiftsFile.Parse(gifts, shop, reading.IsUnsure ? null : reading.Contents.Occasions ?? years.Occasions)) };
         if (files.Any(f => IsDesign(f.Key)))
             reading.Contents = reading.Contents with { Designs = reading.Designs(files.Where(f => IsDesign(f.Key))) };
         if (reading.problems.Count == 0 && files.TryGetValue(ChoicesFile.Name, out var choices))
@@ -61,6 +65,15 @@ internal sealed class ReadUpload
         }
 
         return reading;
+    }
+
+    /// <summary>True when occasions could not be read: then any name of one will do, and one fault is told once.</summary>
+    private bool IsUnsure { get; set; }
+
+    private void TakeOccasions(FileOutcome<ImmutableArray<Occasion>> outcome)
+    {
+        IsUnsure = outcome is not FileOutcome<ImmutableArray<Occasion>>.Read;
+        Contents = Contents with { Occasions = TakeMany(outcome) };
     }
 
     private static bool IsDesign(string name) => name.StartsWith(DesignFile.Folder + "/", StringComparison.Ordinal);

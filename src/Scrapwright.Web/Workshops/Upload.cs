@@ -12,7 +12,7 @@ internal sealed record Upload(ImmutableSortedDictionary<string, byte[]> Files, I
 {
     private const int MostFiles = 500;
     private const long MostUnpackedBytes = 48_000_000;
-    private const string Expected = "pile.csv, gifts.csv, shop.json, hours.json, times.csv, prices.csv, jigs.csv, choices.json, a design as .json, or a zip of them";
+    private const string Expected = "pile.csv, gifts.csv, occasions.csv, given.csv, shop.json, hours.json, times.csv, prices.csv, jigs.csv, choices.json, a design as .json, or a zip of them";
 
     internal static async Task<Upload> GatherAsync(IFormFileCollection uploaded, CancellationToken cancellationToken)
     {
@@ -71,7 +71,7 @@ internal sealed record Upload(ImmutableSortedDictionary<string, byte[]> Files, I
 
     private static string? PlaceOf(string name) => name switch
     {
-        PileFile.Name or GiftsFile.Name or ShopFile.Name or HoursFile.Name or TimesFile.Name or PricesFile.Name or JigsFile.Name or ChoicesFile.Name => name,
+        PileFile.Name or GiftsFile.Name or OccasionsFile.Name or GivenFile.Name or ShopFile.Name or HoursFile.Name or TimesFile.Name or PricesFile.Name or JigsFile.Name or ChoicesFile.Name => name,
         _ when name.EndsWith(".json", StringComparison.OrdinalIgnoreCase) => $"{DesignFile.Folder}/{name}",
         _ => null,
     };

@@ -4,6 +4,7 @@ using Scrapwright.Client.Api;
 using Scrapwright.Client.Calendar;
 using Scrapwright.Client.Shell;
 using Scrapwright.Core.Calendar;
+using Scrapwright.Core.Measures;
 using Scrapwright.Core.Shops;
 using Scrapwright.Core.Tests.Calendar;
 using Scrapwright.Core.Tests.Plans;
@@ -221,8 +222,94 @@ public sealed class CalendarPageTests : ScreenContext
         var bar = page.WaitForElement(".gift-bar");
 
         Assert.StartsWith($"{Made.Gifts[0].Gift}: work on ", bar.GetAttribute("aria-label"), StringComparison.Ordinal);
-        Assert.Contains("start by", page.Find(".bar-facts").TextContent);
+        Assert.DoesNotContain("start by", page.Find(".bar-facts").TextContent);
         Assert.Contains($"{Made.Gifts[0].SlackDays} days to spare", page.Find(".bar-facts").TextContent);
+    }
+
+    [Fact]
+    public void Chances_stand_above_and_beside_each_gift_once_they_are_known()
+    {
+        var due = Made.Gifts[0].Due!.Value;
+        ReadyChance sure = new()
+        {
+            Gift = Made.Gifts[0].Gift,
+            Due = due,
+            PerMille = 912,
+            ReadyBy = due.AddDays(2),
+            StartBy = Start.AddDays(1),
+            SafeStartBy = Start,
+            EveningsToKeepFree = 3,
+            EveningsLeft = 1,
+        };
+        Far.Chance = new() { Runs = 2000, AskedPerMille = 950, Gifts = [sure], All = sure with { Gift = "" } };
+
+        var page = Open(View);
+
+        page.WaitForAssertion(() => Assert.Contains("all is in time 9 times in 10", page.Find(".ready-sure").TextContent));
+        Assert.Contains(Made.Gifts[0].Gift, page.Find(".ready-sure").TextContent);
+        string[] facts = [.. page.FindAll(".bar-facts span").Select(s => s.TextContent)];
+        Assert.Equal(
+            ["in time 9 times in 10", $"promise {Moments.Day(due.AddDays(2))}", "start by Tue 4 May", "to be sure by Mon 3 May", "keep 3 evenings free at the end"],
+            facts[^5..]);
+    }
+
+    [Fact]
+    public void What_holds_it_up_is_asked_and_hours_are_taken_with_one_press()
+    {
+        var hours = new WorkHours { TimeZone = "Europe/Dublin", Makers = 2 };
+        Far.CalendarWhy = new()
+        {
+            Alternatives = [new() { Kind = OtherwiseKind.GiftFinish, Question = "Would shellac do for Oak?", InTime = ["Oak"], LateThen = [] }],
+            HoldUps =
+            [
+                new() { Kind = OtherwiseKind.Helper, What = "somebody who helps", Hours = hours, SoonerDays = 4, InTime = [], HoursLessLate = 0, Levels = [] },
+                new() { Kind = OtherwiseKind.Clamps, What = "4 more clamps", SoonerDays = 1, InTime = [], HoursLessLate = 0, Levels = [] },
+            ],
+            NoGain = ["machines until 21:00"],
+            NotTried = [],
+            LongerSearchHelps = false,
+        };
+        var page = Open(View);
+        page.WaitForElement("#ask-why");
+
+        page.Find("#holds-up form").Submit();
+
+        page.WaitForAssertion(() => Assert.Equal(3, page.FindAll(".ways li").Count));
+        var ways = page.FindAll(".ways li");
+        Assert.Contains("Then Oak is in time, and nothing is late.", ways[0].TextContent);
+        Assert.Equal("gifts", ways[0].QuerySelector("a")!.GetAttribute("href"));
+        Assert.Contains("the last gift 4 days sooner", ways[1].TextContent);
+        Assert.Equal("shop#clamps", ways[2].QuerySelector("a")!.GetAttribute("href"));
+        Assert.Contains("machines until 21:00", page.Find("#holds-up details").TextContent);
+
+        ways[1].QuerySelector("button")!.Click();
+
+        page.WaitForAssertion(() => Assert.Equal(2, Far.Hours.Makers));
+        page.WaitForAssertion(() => Assert.Contains($"POST {ApiRoutes.Calendar}", Far.Requests));
+        var undoing = Services.GetRequiredService<Undoing>();
+        Assert.Equal("taken into your hours", undoing.Latest!.Deed);
+        page.InvokeAsync(() => undoing.UndoLatestAsync());
+        page.WaitForAssertion(() => Assert.Equal(1, Far.Hours.Makers));
+    }
+
+    [Fact]
+    public void A_calendar_is_asked_for_from_a_day_on()
+    {
+        var page = Open(View);
+        page.WaitForElement("#calendar-first").Change("2027-05-10");
+
+        page.Find(".run-form").Submit();
+
+        page.WaitForAssertion(() => Assert.Equal(new DateOnly(2027, 5, 10), Far.Made?.FirstDay));
+    }
+
+    [Fact]
+    public void What_is_to_be_bought_has_its_day()
+    {
+        var drilled = Made.Tasks[0] with { Task = Made.Tasks[0].Task with { Operation = Operation.Drill, Gifts = ["Elm"] } };
+        var page = Open(View with { Calendar = Made with { Tasks = [drilled, .. Made.Tasks[1..]], Shopping = [new("drill bit", 2, Length.FromInches(7, 16), Length.Zero, "Elm")] } });
+
+        page.WaitForAssertion(() => Assert.Contains($"before {Moments.Day(drilled.Start)}", page.Find("#to-buy li").TextContent));
     }
 
     private IRenderedComponent<CalendarPage> Open(CalendarView view)

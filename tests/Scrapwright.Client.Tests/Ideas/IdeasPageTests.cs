@@ -52,6 +52,23 @@ public sealed class IdeasPageTests : ScreenContext
     }
 
     [Fact]
+    public void Asked_for_one_person_what_they_had_is_kept_back_and_one_gift_is_enough()
+    {
+        Far.Given.Add(new(7, new GivenGift { Recipient = "Ada", Design = "rod-stand", Date = new(2026, 6, 20) }));
+        Far.Ideas = new IdeasAnswer { Question = new(IdeasKind.Gifts) { Recipient = "Ada", Had = ["rod-stand"] }, Proposals = [Two with { Gifts = [.. Two.Gifts.Select(g => g with { Recipient = "Ada" })] }] };
+        var page = Open();
+
+        page.WaitForElement("#idea-for").Change("Ada");
+        page.Find("form").Submit();
+
+        page.WaitForAssertion(() => Assert.Equal("What the pile gives for Ada", page.Find("#ideas-title").TextContent));
+        Assert.Equal(("Ada", "rod-stand"), (Far.Asked!.Recipient, Assert.Single(Far.Asked.Had)));
+        Assert.Contains("Not proposed, because Ada has had it: stand with rods.", page.Markup);
+        page.Find(".idea button").Click();
+        page.WaitForAssertion(() => Assert.Equal("Ada", Assert.Single(Far.Gifts).Gift.Recipient));
+    }
+
+    [Fact]
     public void Fewer_than_all_can_be_taken()
     {
         Far.Ideas = new IdeasAnswer { Question = new(IdeasKind.Gifts), Proposals = [Two] };

@@ -139,25 +139,6 @@ public sealed class CalendarMovesTests
     }
 
     [Fact]
-    public void The_last_beginning_is_counted_back_by_hand()
-    {
-        // Two evenings of two hours. Oil (10 min) dries 480 min and is due at 2000: done by 1520, so it starts at 1510 and glue, which waits 60 min, ends by 1450: within the second evening.
-        // It takes 20 min and is set up in none, so it starts at 1430 at the latest, which is before that evening: the first evening ends at 120, so at 100.
-        var problem = EveningShop.Problem with
-        {
-            Tasks = [new() { Id = "glue", Minutes = 20, Hours = "evenings" }, new() { Id = "oil", Minutes = 10, Hours = "evenings" }],
-            Links = [new("glue", "oil", 60)],
-            SetUps = [],
-            Deliveries = [new("tray", [new("oil", 480)], 2000, 1), new("stand", [new("oil", 480)], 400, 1), new("box", [new("oil")], null, 1)],
-            Before = [],
-        };
-
-        Assert.Equal(100, StartBy.Minute(problem, problem.Deliveries[0]));
-        Assert.Null(StartBy.Minute(problem, problem.Deliveries[1]));
-        Assert.Null(StartBy.Minute(problem, problem.Deliveries[2]));
-    }
-
-    [Fact]
     public void Marks_are_set_and_taken_off_and_the_first_moment_counts()
     {
         var marks = new CalendarMarks().WithDone(["a", "b", "a"], Start).WithDone(["a"], Start.AddDays(1)).WithPinned([new("c", Start)]).WithPinned([new("c", Start.AddDays(2))]);

@@ -38,7 +38,9 @@ public sealed class CalendarProblemTests
 
         // Midnight in New York in summer is 4:00 by UTC: 46 days and 16 hours after the start.
         Assert.Equal(("Ida", (46 * 1440) + (16 * 60), 3), (delivery.Id, delivery.Due!.Value, delivery.Priority));
+        Assert.Equal(delivery.Due.Value - (CalendarProblem.SlackDays * 1440), delivery.Wanted);
         Assert.Null(Assert.Single(Made(Request()).Schedule.Deliveries).Due);
+        Assert.Null(Assert.Single(Made(Request()).Schedule.Deliveries).Wanted);
         // A day that is over stays so, and every hour of it counts.
         Assert.Equal(-(48 + 8) * 60, Assert.Single(Made(request with { Gifts = [Gift(new DateOnly(2027, 5, 1))] }).Schedule.Deliveries).Due);
     }

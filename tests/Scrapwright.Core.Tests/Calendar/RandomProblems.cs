@@ -34,6 +34,7 @@ internal static class RandomProblems
             tasks = tasks.SetItem(at, free with { EarliestStart = 0, FixedStart = window.Start + (free.SetUp.Length > 0 ? Math.Max(1, longest / 5) : 0) });
         }
 
+        var step = random.Next(3) == 0 ? 5 : 1;
         return new ScheduleProblem
         {
             HorizonMinutes = horizon,
@@ -44,6 +45,9 @@ internal static class RandomProblems
             SetUps = [new ScheduleSetUp("rip", "saw", "maker", 1), new ScheduleSetUp("crosscut", "saw", "maker", Math.Max(1, longest / 5))],
             Deliveries = [.. Deliveries(random, count, horizon)],
             Before = random.Next(3) == 0 ? [new ScheduledTask("T0", 2, 3), new ScheduledTask("gone", 1, 2), new ScheduledTask("T1", 10, 12)] : [],
+            SetUpMinutesBefore = random.Next(4) == 0 ? random.Next(Math.Max(2, longest)) : null,
+            ReadyStepMinutes = step,
+            ReadyOffsetMinutes = random.Next(step),
         };
     }
 
@@ -76,7 +80,7 @@ internal static class RandomProblems
     {
         for (var i = 0; i < random.Next(3); i++)
         {
-            yield return new ScheduleDelivery($"gift {i}", [new ScheduleLast($"T{random.Next(count)}", random.Next(3))], random.Next(3) == 0 ? null : random.Next(horizon / 2), random.Next(1, 3));
+            yield return new ScheduleDelivery($"gift {i}", [new ScheduleLast($"T{random.Next(count)}", random.Next(3))], random.Next(3) == 0 ? null : random.Next(horizon / 2), random.Next(1, 3), random.Next(3) == 0 ? null : random.Next(-horizon / 4, horizon / 2));
         }
     }
 }

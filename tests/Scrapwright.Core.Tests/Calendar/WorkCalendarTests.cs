@@ -79,9 +79,10 @@ public sealed class WorkCalendarTests
         var tonight = Tonight.Of(Made, gluing.Start.AddHours(-3))!;
 
         Assert.Equal((gluing.Start, false), (tonight.Start, tonight.IsNow));
-        var glue = tonight.Lines.Index().Single(l => l.Item.Task == "glue-up/G1").Index;
-        Assert.Equal(("Clamps: glue up", ""), (tonight.Lines[glue - 1].Title, tonight.Lines[glue - 1].Task));
-        Assert.Equal(tonight.Lines[glue].Start, tonight.Lines[glue - 1].End);
+        var lines = WorkLines.Of(Made, gluing);
+        var glue = lines.Index().Single(l => l.Item.Tasks.Any(t => t.Task.Id == "glue-up/G1")).Index;
+        Assert.Equal(("Clamps: glue up", true), (lines[glue - 1].Title, lines[glue - 1].IsSetUp));
+        Assert.Equal(lines[glue].Start, lines[glue - 1].End);
         Assert.Equal(new TaskClamps(Length.FromInches(21, 4), 3, 60), tonight.Clamps);
         Assert.Contains("white or yellow glue (PVA)", tonight.LayOut);
         Assert.Equal(["glue-up/G1"], tonight.Overnight.Select(t => t.Task.Id));
@@ -119,15 +120,20 @@ public sealed class WorkCalendarTests
     {
         var drill = Made.Tasks[0] with { Task = Made.Tasks[0].Task with { Operation = Operation.Drill, Gifts = ["Elm"] }, Start = Made.Start.AddDays(2) };
         var rods = drill with { Task = drill.Task with { Operation = Operation.CutRods }, Start = Made.Start.AddDays(1) };
-        var calendar = Made with { Tasks = [rods, drill, drill with { Start = Made.Start.AddDays(3) }] };
+        var calendar = Made with
+        {
+            Tasks = [rods, drill, drill with { Start = Made.Start.AddDays(3) }],
+            Shopping =
+            [
+                new("drill bit", 1, Length.FromInches(1, 2), Length.Zero, "Oak"), new("drill bit", 1, Length.FromInches(7, 16), Length.Zero, "Elm"),
+                new("birch dowel rod", 1, Length.FromInches(1, 4), Length.FromInches(36), "Oak, Elm"),
+            ],
+        };
 
-        var list = calendar.BuyBy(
-        [
-            new("birch dowel rod", 1, Length.FromInches(1, 4), Length.FromInches(36), "Oak, Elm"), new("drill bit", 1, Length.FromInches(7, 16), Length.Zero, "Elm"),
-            new("drill bit", 1, Length.FromInches(1, 2), Length.Zero, "Oak"),
-        ]);
+        var list = calendar.BuyBy();
 
         Assert.Equal([rods.Start, drill.Start, (DateTimeOffset?)null], list.Select(b => b.Before));
+        Assert.Equal(["birch dowel rod", "drill bit", "drill bit"], list.Select(b => b.Item.What));
     }
 
     [Fact]

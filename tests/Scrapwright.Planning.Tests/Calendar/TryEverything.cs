@@ -124,14 +124,26 @@ internal sealed class TryEverything
         }
     }
 
+    private bool IsSameWindow(ScheduledTask before, int start)
+    {
+        var hours = problem.Hours.FirstOrDefault(h => h.Key == problem.Tasks.Single(t => t.Id == before.Task).Hours);
+        return hours is null ? start == before.Start : hours.Windows.Any(w => w.Start <= start && start <= w.End && w.Start <= before.Start && before.Start <= w.End);
+    }
+
     private void Consider(long settingUp)
     {
         var ready = problem.Deliveries.ToDictionary(d => d, d => d.Last.Max(l => starts[l.Task] + Minutes(l.Task) + l.WaitMinutes));
         var values = problem.Deliveries.Where(d => d.Due is not null).GroupBy(d => d.Priority).OrderBy(g => g.Key)
             .Select(g => g.Sum(d => (long)Math.Ceiling(Math.Max(0, ready[d] - d.Due!.Value) / 60.0))).ToList();
-        values.Add(starts.Max(s => Math.Max(s.Value + Minutes(s.Key), ready.Values.DefaultIfEmpty(0).Max())));
-        values.Add(settingUp);
-        if (problem.Before.Length > 0) values.Add(problem.Before.Count(b => starts.TryGetValue(b.Task, out var start) && start != b.Start));
+        var all = starts.Max(s => Math.Max(s.Value + Minutes(s.Key), ready.Values.DefaultIfEmpty(0).Max()));
+        while (all < problem.ReadyOffsetMinutes || (all - problem.ReadyOffsetMinutes) % problem.ReadyStepMinutes != 0) all++;
+        values.Add(all);
+        values.AddRange(problem.Deliveries.Where(d => d.Wanted is not null).GroupBy(d => d.Priority).OrderBy(g => g.Key)
+            .Select(g => g.Sum(d => (long)Math.Ceiling(Math.Max(0, ready[d] - d.Wanted!.Value) / 1440.0))));
+        if (problem.SetUpMinutesBefore is { } known) values.Add(Math.Max(0, settingUp - known));
+        else values.Add(settingUp);
+        if (problem.Before.Length > 0) values.Add(problem.Before.Count(b => starts.TryGetValue(b.Task, out var start) && !IsSameWindow(b, start)));
+        if (problem.SetUpMinutesBefore is not null) values.Add(settingUp);
         if (best is null || values.ToArray().AsSpan().SequenceCompareTo(best) < 0) best = [.. values];
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Net;
+using System.Text.Json;
 using Scrapwright.Client.Api;
 using Scrapwright.Core.Calendar;
 using Scrapwright.Core.Calendar.Audit;
@@ -9,6 +10,7 @@ using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
 using Scrapwright.Files;
 using Scrapwright.Planning;
+using Scrapwright.Planning.Calendar.Advice;
 using Scrapwright.Storage;
 
 namespace Scrapwright.Web.Tests.Calendar;
@@ -28,6 +30,8 @@ public sealed class CalendarApiTests(CalendarApiTests.Example example) : IClassF
         Assert.Equal((CalendarStanding.None, false, null), (view.Standing, view.HasPlan, view.Calendar));
         await RunningApp.ReadProblemAsync(await app.PostAsync(ApiRoutes.Calendar, new MakeCalendar(1)), 404);
         await RunningApp.ReadProblemAsync(await app.Http.GetAsync(ApiRoutes.CalendarFile), 404);
+        await RunningApp.ReadProblemAsync(await app.Http.GetAsync(ApiRoutes.CalendarChance), 404);
+        await RunningApp.ReadProblemAsync(await app.PostAsync(ApiRoutes.CalendarWhy, new CalendarQuestion(1)), 404);
         await RunningApp.ReadProblemAsync(await app.PostAsync(ApiRoutes.CalendarMoves, new MoveTasks(["a"], Start)), 404);
     }
 
@@ -56,7 +60,7 @@ public sealed class CalendarApiTests(CalendarApiTests.Example example) : IClassF
 
         await app.PutAsync(ApiRoutes.Hours, ExampleWorkshop.Hours with { Makers = 2 });
         var gift = (await app.GetAsync<ImmutableArray<GiftRow>>(ApiRoutes.Gifts))[0];
-        await app.PutAsync(ApiRoutes.Gift(gift.Id), gift.Gift with { Due = gift.Gift.Due!.Value.AddDays(1) });
+        await app.PutAsync(ApiRoutes.Gift(gift.Id), gift.Gift with { Due = calendar.Gifts.First(g => g.Gift == gift.Gift.Label).Due!.Value.AddDays(1) });
         await app.PutAsync(ApiRoutes.CalendarMarks, new CalendarMarks { Done = [new(calendar.Tasks[0].Task.Id, DateTimeOffset.UtcNow)] });
         await AddPlanAsync(app.Folder, example.Plan with { Fingerprint = "another" });
 
@@ -110,6 +114,67 @@ public sealed class CalendarApiTests(CalendarApiTests.Example example) : IClassF
 
         Assert.DoesNotContain(second.Tasks, t => t.Task.Id == done || t.Task.Id == before);
         Assert.True(second.Tasks.Length < first.Tasks.Length);
+    }
+
+    [Fact]
+    public async Task From_a_day_on_means_from_its_beginning_by_the_clock_of_the_shop()
+    {
+        await using var app = await PlannedAsync();
+        await app.PutAsync(ApiRoutes.Hours, new WorkHours { TimeZone = "Pacific/Auckland" });
+
+        var view = await RunningApp.ReadAsync<CalendarView>(await app.PostAsync(ApiRoutes.Calendar, new MakeCalendar(1, FirstDay: new DateOnly(2027, 1, 4))));
+
+        // New Zealand daylight time is 13 hours ahead of UTC in January (IANA database).
+        Assert.Equal(new DateTimeOffset(2027, 1, 4, 0, 0, 0, TimeSpan.FromHours(13)), view.Calendar!.Start);
+    }
+
+    [Fact]
+    public async Task The_chances_are_those_of_the_latest_calendar()
+    {
+        await using var app = await PlannedAsync();
+        var first = (await MakeAsync(app)).Calendar!;
+
+        var chance = await app.GetAsync<CalendarChance>(ApiRoutes.CalendarChance);
+
+        Assert.Equal(first.Gifts.Select(g => g.Gift), chance.Gifts.Select(g => g.Gift));
+        Assert.Equal(JsonSerializer.Serialize(CalendarChances.Of(first), PlanJson.Options), JsonSerializer.Serialize(chance, PlanJson.Options));
+        await app.PutAsync(ApiRoutes.CalendarMarks, new CalendarMarks { Done = [.. first.Tasks.Where(t => t.Task.Gifts.Contains(first.Gifts[0].Gift)).Select(t => new DoneTask(t.Task.Id, DateTimeOffset.UtcNow))] });
+        await MakeAsync(app);
+        Assert.DoesNotContain(first.Gifts[0].Gift, (await app.GetAsync<CalendarChance>(ApiRoutes.CalendarChance)).Gifts.Select(g => g.Gift));
+    }
+
+    [Fact]
+    public async Task What_holds_it_up_is_answered_of_the_calendar_as_it_is_and_changes_nothing()
+    {
+        await using var app = await PlannedAsync();
+        var calendar = (await MakeAsync(app)).Calendar!;
+
+        var why = await RunningApp.ReadAsync<CalendarWhy>(await app.PostAsync(ApiRoutes.CalendarWhy, new CalendarQuestion(6)));
+
+        Assert.NotEmpty(why.HoldUps);
+        Assert.All(why.HoldUps.Where(h => h.Kind == OtherwiseKind.Helper), h => Assert.Equal(calendar.Hours.Makers + 1, h.Hours!.Makers));
+        Assert.Equal(CalendarJson.Write(calendar), CalendarJson.Write((await app.GetAsync<CalendarView>(ApiRoutes.Calendar)).Calendar!));
+        Assert.Equal("seconds", Assert.Single((await RunningApp.ReadProblemAsync(await app.PostAsync(ApiRoutes.CalendarWhy, new CalendarQuestion(301)), 400)).Problems).Field);
+
+        await AddPlanAsync(app.Folder, example.Plan with { Fingerprint = "another" });
+        await RunningApp.ReadProblemAsync(await app.PostAsync(ApiRoutes.CalendarWhy, new CalendarQuestion(1)), 409);
+    }
+
+    [Fact]
+    public async Task A_question_is_ended_with_what_is_known()
+    {
+        await using var app = await PlannedAsync();
+        await MakeAsync(app);
+
+        var asking = app.PostAsync(ApiRoutes.CalendarWhy, new CalendarQuestion(300));
+        // The question may still be on its way: said again until it is answered.
+        while (!asking.IsCompleted)
+        {
+            await app.Http.PostAsync(ApiRoutes.CalendarWhyEnd, null);
+            await Task.WhenAny(asking, Task.Delay(100, TestContext.Current.CancellationToken));
+        }
+
+        Assert.NotEmpty((await RunningApp.ReadAsync<CalendarWhy>(await asking)).NotTried);
     }
 
     [Fact]
@@ -175,6 +240,9 @@ public sealed class CalendarApiTests(CalendarApiTests.Example example) : IClassF
     [InlineData("""{ "seconds": 2, "start": "0001-01-01T00:00:00Z" }""", "start")]
     [InlineData("""{ "seconds": 2, "start": "soon" }""", "start")]
     [InlineData("""{ "seconds": "long" }""", "seconds")]
+    [InlineData("""{ "seconds": 2, "firstDay": "1999-12-31" }""", "firstDay")]
+    [InlineData("""{ "seconds": 2, "firstDay": "2027-02-30" }""", "firstDay")]
+    [InlineData("""{ "seconds": 2, "firstDay": "2027-02-03", "start": "2027-02-03T10:00:00Z" }""", "firstDay")]
     [InlineData("[]", "")]
     public async Task A_question_that_is_none_is_refused(string body, string field)
     {

@@ -17,8 +17,15 @@ internal sealed class ScheduleWorth(ScheduleProblem problem, Schedule schedule, 
         }
 
         expected.Add((ScheduleLevelKind.AllReady, null, AllReady()));
-        if (problem.SetUps.Any()) expected.Add((ScheduleLevelKind.SetUps, null, SettingUp()));
-        if (problem.Before.Any()) expected.Add((ScheduleLevelKind.Moved, null, Moved()));
+        foreach (var wanted in problem.Deliveries.Where(d => d.Wanted.HasValue).GroupBy(d => d.Priority).OrderBy(g => g.Key))
+        {
+            expected.Add((ScheduleLevelKind.Slack, wanted.Key, wanted.Sum(DaysShort)));
+        }
+
+        (ScheduleLevelKind, int?, long)[] settingUp = problem.SetUps.Any() ? [(ScheduleLevelKind.SetUps, null, SettingUp())] : [];
+        (ScheduleLevelKind, int?, long)[] moved = problem.Before.Any() ? [(ScheduleLevelKind.Moved, null, Moved())] : [];
+        if (problem.SetUpMinutesBefore is { } known) expected.AddRange([(ScheduleLevelKind.MoreSetUps, null, Math.Max(0, SettingUp() - known)), .. moved, .. settingUp]);
+        else expected.AddRange([.. settingUp, .. moved]);
         if (!findings.Same("levels", schedule.Levels.Select(l => (l.Kind, l.Priority)), expected.Select(e => (e.Kind, e.Priority)))) return;
         foreach (var (level, wanted) in schedule.Levels.Zip(expected))
         {
@@ -32,7 +39,14 @@ internal sealed class ScheduleWorth(ScheduleProblem problem, Schedule schedule, 
 
     private long HoursLate(ScheduleDelivery delivery) => (long)Math.Ceiling(Math.Max(0, Ready(delivery) - delivery.Due!.Value) / 60m);
 
-    private long AllReady() => schedule.Tasks.Select(t => (long)t.End).Concat(problem.Deliveries.Select(Ready)).DefaultIfEmpty(0).Max();
+    // A day that has begun counts whole. Definition: 1440 minutes.
+    private long DaysShort(ScheduleDelivery delivery) => (long)Math.Ceiling(Math.Max(0, Ready(delivery) - delivery.Wanted!.Value) / 1440m);
+
+    private long AllReady() =>
+        UpToStep(schedule.Tasks.Select(t => (long)t.End).Concat(problem.Deliveries.Select(Ready)).DefaultIfEmpty(0).Max());
+
+    private long UpToStep(long ready) =>
+        problem.ReadyOffsetMinutes + ((long)Math.Ceiling(Math.Max(0, ready - problem.ReadyOffsetMinutes) / (decimal)problem.ReadyStepMinutes) * problem.ReadyStepMinutes);
 
     private long SettingUp()
     {
@@ -40,5 +54,13 @@ internal sealed class ScheduleWorth(ScheduleProblem problem, Schedule schedule, 
         return schedule.SetUps.Sum(s => minutes.GetValueOrDefault(s.SetUp));
     }
 
-    private long Moved() => problem.Before.Count(b => byId.TryGetValue(b.Task, out var now) && now.Start != b.Start);
+    private long Moved() => problem.Before.Count(b => byId.TryGetValue(b.Task, out var now) && !IsWhereItWas(b, now));
+
+    private bool IsWhereItWas(ScheduledTask before, ScheduledTask now)
+    {
+        var key = problem.Tasks.Single(t => t.Id == before.Task).Hours;
+        if (key.Length == 0) return before.Start == now.Start;
+        var window = problem.Hours.Single(h => h.Key == key).Windows.FirstOrDefault(w => w.Start <= before.Start && before.Start <= w.End);
+        return window != default && window.Start <= now.Start && now.Start <= window.End;
+    }
 }

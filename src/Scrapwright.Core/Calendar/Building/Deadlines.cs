@@ -21,18 +21,19 @@ internal static class Deadlines
     {
         var (kind, priority) = facts.Levels[level];
         if (kind == ScheduleLevelKind.AllReady) LimitReady(facts, latestEnd, value);
-        if (kind == ScheduleLevelKind.Lateness) LimitLateness(facts, latestEnd, ranges, priority!.Value, value);
+        if (kind is ScheduleLevelKind.Lateness or ScheduleLevelKind.Slack) LimitOver(facts, latestEnd, ranges, kind, priority!.Value, value);
     }
 
-    /// <summary>One delivery may have all the hours of its priority that the others do not need anyway.</summary>
-    private static void LimitLateness(ScheduleFacts facts, int[] latestEnd, StartRanges ranges, int priority, long hours)
+    /// <summary>One delivery may have all the hours, or days, of its priority that the others do not need anyway.</summary>
+    private static void LimitOver(ScheduleFacts facts, int[] latestEnd, StartRanges ranges, ScheduleLevelKind kind, int priority, long steps)
     {
-        var some = facts.Deliveries.Where(d => d.Priority == priority && d.Due is not null)
-            .Select(d => (Delivery: d, Least: LevelValues.HoursLate(LevelValues.Ready(facts, d, ranges.Earliest), d.Due!.Value))).ToArray();
-        var spare = hours - some.Sum(s => s.Least);
-        foreach (var (delivery, least) in some)
+        var step = LevelValues.Step(kind);
+        var some = facts.Deliveries.Where(d => d.Priority == priority && d.By(kind) is not null)
+            .Select(d => (d.Last, By: d.By(kind)!.Value, Least: LevelValues.Steps(LevelValues.Ready(facts, d, ranges.Earliest), d.By(kind)!.Value, step))).ToArray();
+        var spare = steps - some.Sum(s => s.Least);
+        foreach (var (last, by, least) in some)
         {
-            foreach (var (task, wait) in delivery.Last) latestEnd[task] = (int)Math.Min(latestEnd[task], delivery.Due!.Value + ((least + spare) * 60) - wait);
+            foreach (var (task, wait) in last) latestEnd[task] = (int)Math.Min(latestEnd[task], by + ((least + spare) * step) - wait);
         }
     }
 

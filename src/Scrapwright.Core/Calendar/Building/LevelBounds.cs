@@ -12,13 +12,14 @@ internal static class LevelBounds
         var refuted = new RefutedValues(facts, ranges);
         return [.. facts.Levels.Select((level, i) => level.Kind switch
         {
-            ScheduleLevelKind.Lateness => Refuted(i, Lateness(facts, ranges, level.Priority!.Value), MostHoursLate(facts, level.Priority.Value)),
+            ScheduleLevelKind.Lateness or ScheduleLevelKind.Slack => Refuted(i, LeastOver(facts, ranges, level.Kind, level.Priority!.Value), MostOver(facts, level.Kind, level.Priority.Value)),
             ScheduleLevelKind.AllReady => Refuted(i, AllReady(facts, ranges, isQuick), facts.Problem.HorizonMinutes),
+            ScheduleLevelKind.MoreSetUps => LevelValues.MoreSetUps(facts, SetUps(facts)),
             ScheduleLevelKind.SetUps => SetUps(facts),
             _ => facts.Problem.Before.IsEmpty ? 0 : Moved(facts, ranges),
         })];
 
-        long Refuted(int level, long bound, long most) => isQuick ? bound : refuted.Bound(level, bound, most, []);
+        long Refuted(int level, long bound, long most) => Whole(facts, level, isQuick ? bound : refuted.Bound(level, bound, most, []));
     }
 
     /// <summary>By level, for schedules that have the values of the levels before.</summary>
@@ -31,8 +32,8 @@ internal static class LevelBounds
         var refuted = new RefutedValues(facts, ranges);
         for (var i = 0; i < values.Length; i++)
         {
-            if (values[i] > bounds[i] && facts.Levels[i].Kind is ScheduleLevelKind.Lateness or ScheduleLevelKind.AllReady)
-                bounds[i] = refuted.Bound(i, bounds[i], values[i], values.AsSpan(0, i));
+            if (values[i] > bounds[i] && facts.Levels[i].Kind is ScheduleLevelKind.Lateness or ScheduleLevelKind.AllReady or ScheduleLevelKind.Slack)
+                bounds[i] = Whole(facts, i, refuted.Bound(i, bounds[i], values[i], values.AsSpan(0, i)));
         }
     }
 
@@ -62,16 +63,18 @@ internal static class LevelBounds
     internal static bool ShareOne(ScheduleFacts facts, IReadOnlyCollection<int> tasks) => facts.Needs[tasks.First()]
         .Any(need => tasks.All(t => facts.Needs[t].Any(n => n.Resource == need.Resource && n.Amount * 2 > facts.Capacity[n.Resource])));
 
-    private static long Lateness(ScheduleFacts facts, StartRanges ranges, int priority) => facts.Deliveries
-        .Where(d => d.Due is not null && d.Priority == priority)
-        .Sum(d => LevelValues.HoursLate(LevelValues.Ready(facts, d, ranges.Earliest), d.Due!.Value));
+    private static long Whole(ScheduleFacts facts, int level, long bound) => facts.Levels[level].Kind == ScheduleLevelKind.AllReady ? LevelValues.UpToStep(facts, bound) : bound;
 
-    private static long MostHoursLate(ScheduleFacts facts, int priority) => facts.Deliveries
-        .Where(d => d.Due is not null && d.Priority == priority)
-        .Sum(d => LevelValues.HoursLate(facts.Problem.HorizonMinutes, d.Due!.Value));
+    private static long LeastOver(ScheduleFacts facts, StartRanges ranges, ScheduleLevelKind kind, int priority) => facts.Deliveries
+        .Where(d => d.By(kind) is not null && d.Priority == priority)
+        .Sum(d => LevelValues.Steps(LevelValues.Ready(facts, d, ranges.Earliest), d.By(kind)!.Value, LevelValues.Step(kind)));
+
+    private static long MostOver(ScheduleFacts facts, ScheduleLevelKind kind, int priority) => facts.Deliveries
+        .Where(d => d.By(kind) is not null && d.Priority == priority)
+        .Sum(d => LevelValues.Steps(facts.Problem.HorizonMinutes, d.By(kind)!.Value, LevelValues.Step(kind)));
 
     private static long Moved(ScheduleFacts facts, StartRanges ranges) => Enumerable.Range(0, facts.Count)
-        .Count(t => facts.Before[t] != ScheduleFacts.None && (facts.Before[t] < ranges.Earliest[t] || facts.Before[t] > ranges.Latest[t]));
+        .Count(t => facts.Stay[t] is var (from, to) && (to < ranges.Earliest[t] || from > ranges.Latest[t]));
 
     private static long AllReady(ScheduleFacts facts, StartRanges ranges, bool isQuick)
     {

@@ -3,6 +3,10 @@ namespace Scrapwright.Core.Calendar.Building;
 /// <summary>What placed tasks are worth.</summary>
 internal static class LevelValues
 {
+    // Definition: minutes of an hour and of a day.
+    private const int Hour = 60;
+    private const int Day = 1440;
+
     /// <summary>The value of each level, in the problem's order.</summary>
     internal static long[] Of(ScheduleFacts facts, int[] start, long setUpMinutes)
     {
@@ -12,8 +16,9 @@ internal static class LevelValues
             var (kind, priority) = facts.Levels[i];
             values[i] = kind switch
             {
-                ScheduleLevelKind.Lateness => Lateness(facts, start, priority!.Value),
+                ScheduleLevelKind.Lateness or ScheduleLevelKind.Slack => Over(facts, start, kind, priority!.Value),
                 ScheduleLevelKind.AllReady => AllReady(facts, start),
+                ScheduleLevelKind.MoreSetUps => MoreSetUps(facts, setUpMinutes),
                 ScheduleLevelKind.SetUps => setUpMinutes,
                 _ => Moved(facts, start),
             };
@@ -41,18 +46,31 @@ internal static class LevelValues
         return ready;
     }
 
-    /// <summary>Begun hours of lateness, 60 minutes each.</summary>
-    internal static long HoursLate(int ready, int due) => ready <= due ? 0 : (ready - (long)due + 59) / 60;
+    /// <summary>How long one step is in which a level counts what is ready too late: an hour of lateness, a day of slack. [min]</summary>
+    internal static int Step(ScheduleLevelKind kind) => kind == ScheduleLevelKind.Slack ? Day : Hour;
 
-    private static long Lateness(ScheduleFacts facts, int[] start, int priority)
+    /// <summary>Begun steps from when something should be ready until it is; zero when it is in time.</summary>
+    internal static long Steps(int ready, int by, int step) => ready <= by ? 0 : (ready - (long)by + step - 1) / step;
+
+    /// <summary>A time at which all is ready, up to a whole step.</summary>
+    internal static long UpToStep(ScheduleFacts facts, long ready)
     {
-        long hours = 0;
+        var (step, offset) = (facts.Problem.ReadyStepMinutes, facts.Problem.ReadyOffsetMinutes);
+        return ready <= offset ? offset : offset + ((ready - offset + step - 1) / step * step);
+    }
+
+    /// <summary>Minutes of setting up beyond those of the calendar before.</summary>
+    internal static long MoreSetUps(ScheduleFacts facts, long setUpMinutes) => Math.Max(0, setUpMinutes - facts.Problem.SetUpMinutesBefore!.Value);
+
+    private static long Over(ScheduleFacts facts, int[] start, ScheduleLevelKind kind, int priority)
+    {
+        long steps = 0;
         foreach (var delivery in facts.Deliveries)
         {
-            if (delivery.Due is { } due && delivery.Priority == priority) hours += HoursLate(Ready(facts, delivery, start), due);
+            if (delivery.Priority == priority && delivery.By(kind) is { } by) steps += Steps(Ready(facts, delivery, start), by, Step(kind));
         }
 
-        return hours;
+        return steps;
     }
 
     private static long AllReady(ScheduleFacts facts, int[] start)
@@ -60,7 +78,7 @@ internal static class LevelValues
         long last = 0;
         for (var task = 0; task < facts.Count; task++) last = Math.Max(last, start[task] + facts.Minutes[task]);
         foreach (var delivery in facts.Deliveries) last = Math.Max(last, Ready(facts, delivery, start));
-        return last;
+        return UpToStep(facts, last);
     }
 
     private static long Moved(ScheduleFacts facts, int[] start)
@@ -68,7 +86,7 @@ internal static class LevelValues
         var moved = 0;
         for (var task = 0; task < facts.Count; task++)
         {
-            if (facts.Before[task] != ScheduleFacts.None && facts.Before[task] != start[task]) moved++;
+            if (facts.Stay[task] is var (from, to) && (start[task] < from || start[task] > to)) moved++;
         }
 
         return moved;

@@ -9,7 +9,7 @@ internal sealed class RefutedValues(ScheduleFacts facts, StartRanges ranges)
     private readonly Overload overload = new(facts);
 
     /// <summary>What no schedule has less of, at least the bound known.</summary>
-    /// <param name="level">Number of the level: a lateness, or all ready.</param>
+    /// <param name="level">Number of the level: a lateness, all ready, or a slack.</param>
     /// <param name="bound">Known already.</param>
     /// <param name="most">No value above it is of interest.</param>
     /// <param name="held">Values of the levels before that are kept; none where the bound is to hold whatever they are.</param>

@@ -33,7 +33,7 @@ internal sealed class ScheduleFacts
         Into = Grouped(links, l => l.After);
         OutOf = Grouped(links, l => l.Before);
         Order = TopologicalOrder();
-        Deliveries = [.. problem.Deliveries.Select(d => new DeliveryFacts([.. d.Last.Select(l => (Number[l.Task], l.WaitMinutes))], d.Due, d.Priority))];
+        Deliveries = [.. problem.Deliveries.Select(d => new DeliveryFacts([.. d.Last.Select(l => (Number[l.Task], l.WaitMinutes))], d.Due, d.Wanted, d.Priority))];
         LatestEnd = LatestEnds();
         SetUpHours = new int[SetUps.Length];
         Array.Fill(SetUpHours, None);
@@ -44,6 +44,7 @@ internal sealed class ScheduleFacts
 
         var before = problem.Before.Where(b => Number.ContainsKey(b.Task)).ToDictionary(b => Number[b.Task], b => b.Start);
         Before = [.. Enumerable.Range(0, Count).Select(t => before.GetValueOrDefault(t, None))];
+        Stay = [.. Enumerable.Range(0, Count).Select(StayOf)];
         Levels = [.. LevelKinds()];
     }
 
@@ -101,6 +102,9 @@ internal sealed class ScheduleFacts
     /// <summary>By task: the start in the calendar before, or none.</summary>
     internal int[] Before { get; }
 
+    /// <summary>By task: starts at which it lies in the window of the calendar before; none at all, from never, where that is no window any more, and null where it was not in that calendar.</summary>
+    internal (int From, int To)?[] Stay { get; }
+
     /// <summary>The levels there are, in order.</summary>
     internal ImmutableArray<(ScheduleLevelKind Kind, int? Priority)> Levels { get; }
 
@@ -142,6 +146,16 @@ internal sealed class ScheduleFacts
         return ends;
     }
 
+    private (int From, int To)? StayOf(int task)
+    {
+        var before = Before[task];
+        if (before == None) return null;
+        if (Hours[task] == None) return (before, before);
+        var windows = Windows[Hours[task]];
+        var w = Bench.FirstWindow(windows, before - 1);
+        return w < windows.Length && windows[w].Start <= before ? (windows[w].Start, windows[w].End) : (Never, None);
+    }
+
     private IEnumerable<(ScheduleLevelKind Kind, int? Priority)> LevelKinds()
     {
         foreach (var priority in Deliveries.Where(d => d.Due is not null).Select(d => d.Priority).Distinct().Order())
@@ -150,7 +164,15 @@ internal sealed class ScheduleFacts
         }
 
         yield return (ScheduleLevelKind.AllReady, null);
-        if (SetUps.Length > 0) yield return (ScheduleLevelKind.SetUps, null);
+        foreach (var priority in Deliveries.Where(d => d.Wanted is not null).Select(d => d.Priority).Distinct().Order())
+        {
+            yield return (ScheduleLevelKind.Slack, priority);
+        }
+
+        var isAfter = Problem.SetUpMinutesBefore is not null;
+        if (isAfter) yield return (ScheduleLevelKind.MoreSetUps, null);
+        if (!isAfter && SetUps.Length > 0) yield return (ScheduleLevelKind.SetUps, null);
         if (Problem.Before.Length > 0) yield return (ScheduleLevelKind.Moved, null);
+        if (isAfter && SetUps.Length > 0) yield return (ScheduleLevelKind.SetUps, null);
     }
 }

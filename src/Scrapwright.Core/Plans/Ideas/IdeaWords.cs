@@ -106,6 +106,19 @@ public static class IdeaWords
         return answer.NotTried.IsEmpty ? "" : $"No time was left for {Count(answer.NotTried.Length, "idea")}: {Named(answer.NotTried, MostTitles, "; ")}. Ask again with more time.";
     }
 
+    /// <summary>What was kept back because the recipient has had it, or that it was not; empty when they have had nothing.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="titles">Titles of the designs they have had.</param>
+    public static string Had(IdeasAnswer answer, IEnumerable<string> titles)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        if (answer.Question.Kind != IdeasKind.Gifts || answer.Question.Had.IsEmpty) return "";
+        var named = Named(titles);
+        return answer.IsHadBefore
+            ? $"{answer.Question.Recipient} has had all of this before: nothing else can be made."
+            : $"Not proposed, because {answer.Question.Recipient} has had it: {named}.";
+    }
+
     /// <summary>What there is nothing to be said about, in one sentence; empty when there is something.</summary>
     /// <param name="answer">The answer.</param>
     /// <param name="shop">The shop.</param>

@@ -32,6 +32,9 @@ public sealed record IdeasAnswer
     /// <summary>Every purchase that was tried, the best first; see <see cref="IdeaRanks.PurchaseRule"/>. Those that unlock nothing stand at the end.</summary>
     public ImmutableArray<Purchase> Purchases { get; init; } = [];
 
+    /// <summary>True when the proposals are designs that the recipient has had, because nothing else can be made.</summary>
+    public bool IsHadBefore { get; init; }
+
     /// <summary>What the time was too short for; empty when everything was tried.</summary>
     public ImmutableArray<string> NotTried { get; init; } = [];
 }

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Scrapwright.Core.Plans.Ideas;
 
 /// <summary>A question for ideas.</summary>
@@ -9,6 +11,12 @@ public sealed record IdeasQuestion(IdeasKind Kind, string Offcut = "", bool Besi
 {
     /// <summary>Seconds when nothing else is asked for. [s], our own choice</summary>
     public const double StandardSeconds = 20;
+
+    /// <summary>Who the gifts would be for; empty for nobody in particular.</summary>
+    public string Recipient { get; init; } = "";
+
+    /// <summary>Keys of designs that the recipient has had: they are proposed only when nothing else is left.</summary>
+    public ImmutableArray<string> Had { get; init; } = [];
 
     /// <summary>Most seconds that can be asked for. [s], our own choice</summary>
     public const double MostSeconds = 600;

@@ -1,5 +1,6 @@
 using Scrapwright.Core.Calendar;
 using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Plans;
 
 namespace Scrapwright.Planning.Calendar.Advice;
 
@@ -14,6 +15,9 @@ internal sealed record CalendarVariant(OtherwiseKind Kind, string What, string Q
     /// <summary>What is otherwise in the problem of the request; null for nothing. Gives null when that cannot be.</summary>
     internal Func<CalendarProblem, CalendarProblem?>? Change { get; init; }
 
+    /// <summary>What is planned anew for it; null when the plan stays.</summary>
+    internal PlanRequest? Replan { get; init; }
+
     /// <summary>True when it is a way out of a date only, and tells nothing about the shop.</summary>
-    internal bool IsForDatesOnly => Kind is OtherwiseKind.OneEvening or OtherwiseKind.GiftFinish or OtherwiseKind.LeaveOut or OtherwiseKind.BuyGift or OtherwiseKind.BuyPart;
+    internal bool IsForDatesOnly => Kind is OtherwiseKind.OneEvening or OtherwiseKind.GiftFinish or OtherwiseKind.OtherDesign or OtherwiseKind.LeaveOut or OtherwiseKind.BuyGift or OtherwiseKind.BuyPart;
 }

@@ -26,8 +26,10 @@ internal sealed class CalendarVariants
 
     private Shop Shop => request.Plan.Request.Shop;
 
-    /// <summary>Ways out of late dates first, then what tells about the shop.</summary>
-    internal IEnumerable<CalendarVariant> All() => late.Length == 0 ? OfTheShop() : [.. new WorthVariants(request, late).Bought(), .. LeavingOut(), .. OneEvening(), .. GiftFinishes(), .. OfTheShop()];
+    private IEnumerable<Gift> LateGifts => late.Select(label => request.Plan.Request.Gifts.FirstOrDefault(g => g.Label == label)).OfType<Gift>();
+
+    /// <summary>Ways out of late dates first, then what tells about the shop, last what takes a plan of its own and so most time.</summary>
+    internal IEnumerable<CalendarVariant> All() => late.Length == 0 ? OfTheShop() : [.. new WorthVariants(request, late).Bought(), .. LeavingOut(), .. OneEvening(), .. GiftFinishes(), .. OfTheShop(), .. new OtherDesigns(request).For(LateGifts)];
 
     private IEnumerable<CalendarVariant> OfTheShop() => [.. WeeklyEvenings(), .. MachineHours(), .. Helper(), .. Clamps(), .. Finishes(), .. Glues(), .. new WorthVariants(request, late).Jigs()];
 
@@ -96,7 +98,7 @@ internal sealed class CalendarVariants
 
     private IEnumerable<CalendarVariant> GiftFinishes()
     {
-        foreach (var gift in late.Select(label => request.Plan.Request.Gifts.FirstOrDefault(g => g.Label == label)).OfType<Gift>())
+        foreach (var gift in LateGifts)
         {
             if (FinishTable.Find(FinishAdvice.KeyFor(gift, Shop)) is not { } now || Quicker(now).FirstOrDefault() is not { } quick) continue;
             var gifts = request.Plan.Request.Gifts.Replace(gift, gift with { Finish = quick.Key });

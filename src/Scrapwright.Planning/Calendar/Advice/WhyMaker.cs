@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using Scrapwright.Core.Calendar;
+using Scrapwright.Core.Plans;
+using Scrapwright.Core.Shops;
 
 namespace Scrapwright.Planning.Calendar.Advice;
 
@@ -60,15 +62,28 @@ internal sealed class WhyMaker
         }
 
         progress?.Report(variant.What);
-        var found = await FindAsync(variant.Request, made => Changed(variant, made), seconds);
+        var found = variant.Replan is { } plan
+            ? await PlannedAsync(plan, seconds / 2) is { } changed ? await FindAsync(changed, made => made, seconds / 2) : null
+            : await FindAsync(variant.Request, made => Changed(variant, made), seconds);
         if (found is not null && Gains(found)) gains.Add((variant, found));
         else noGain.Add(variant.What);
     }
 
-    // What is left, in equal parts; counted in work nothing is saved up.
-    private double Share(int tried) => limits.Deterministic
-        ? limits.Seconds / (variants.Length + 1)
-        : Math.Max(0, limits.Seconds - clock.Elapsed.TotalSeconds) / (variants.Length + 1 - tried);
+    // What is left, in equal parts, but enough for each while it lasts; counted in work nothing is saved up.
+    private double Share(int tried)
+    {
+        if (limits.Deterministic) return limits.Seconds / (variants.Length + 1);
+        var left = Math.Max(0, limits.Seconds - clock.Elapsed.TotalSeconds);
+        return Math.Min(left, Math.Max(LeastSeconds, left / (variants.Length + 1 - tried)));
+    }
+
+    // With a plan in which all that was made is still made; null when there is none.
+    private async Task<CalendarRequest?> PlannedAsync(PlanRequest plan, double seconds)
+    {
+        if (await Planner.PlanAsync(plan, limits with { Seconds = seconds }, request.Plan, null, cancellationToken) is not PlanOutcome.Planned { Plan: var planned }) return null;
+        var made = planned.Made.Select(m => m.Gift).ToHashSet(StringComparer.Ordinal);
+        return request.Plan.Made.All(m => made.Contains(m.Gift)) ? request with { Plan = planned, Before = null } : null;
+    }
 
     // The better of what the search finds and of the calendar's own order, which with more of something is seldom worse.
     private async Task<WorkCalendar?> FindAsync(CalendarRequest changed, Func<CalendarProblem, CalendarProblem?> change, double seconds)
@@ -124,7 +139,12 @@ internal sealed class WhyMaker
 
     private static long HoursLate(WorkCalendar calendar) => Late(calendar).Sum(l => l.Value);
 
-    private static long AllReady(WorkCalendar calendar) => calendar.Schedule.Levels.First(l => l.Kind == ScheduleLevelKind.AllReady).Value;
+    // By the minute: beside a calendar before the level counts in days.
+    private static long AllReady(WorkCalendar calendar)
+    {
+        var ends = calendar.Schedule.Tasks.ToDictionary(t => t.Task, t => t.End, StringComparer.Ordinal);
+        return ends.Values.Concat(calendar.Problem.Deliveries.SelectMany(d => d.Last).Select(l => ends[l.Task] + l.WaitMinutes)).DefaultIfEmpty(0).Max();
+    }
 
     private int SoonerDays(WorkCalendar other) => (int)Math.Floor((AllReady(now) - AllReady(other)) / (double)Day);
 
@@ -134,10 +154,13 @@ internal sealed class WhyMaker
         return now.Gifts.Where(g => g.IsLate && ready.Contains(g.Gift)).Select(g => g.Gift);
     }
 
+    private WorkHours? HoursOf(CalendarVariant variant) => ReferenceEquals(variant.Request.Hours, request.Hours) ? null : variant.Request.Hours;
+
     private HoldUp HoldUp(CalendarVariant variant, WorkCalendar other) => new()
     {
         Kind = variant.Kind,
         What = variant.What,
+        Hours = HoursOf(variant),
         SoonerDays = SoonerDays(other),
         InTime = [.. InTime(other)],
         HoursLessLate = HoursLate(now) - HoursLate(other),
@@ -148,6 +171,7 @@ internal sealed class WhyMaker
     {
         Kind = variant.Kind,
         Question = variant.Question + "?",
+        Hours = HoursOf(variant),
         LeftOut = variant.LeftOut?.Label ?? "",
         LeftOutPriority = variant.LeftOut?.Priority,
         InTime = [.. InTime(other)],

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Scrapwright.Core.Calendar;
 using Scrapwright.Core.Calendar.Audit;
+using Scrapwright.Core.Plans;
 using Scrapwright.Core.Shops;
+using Scrapwright.Files;
 using Scrapwright.Planning.Calendar.Advice;
 
 namespace Scrapwright.Planning.Tests.Calendar.Advice;
@@ -68,6 +70,33 @@ public sealed class CalendarAdviserTests(ExampleCalendars example) : IClassFixtu
         Assert.NotEmpty(left);
         Assert.All(left, gift => Assert.True(gift.Priority >= most));
         Assert.Equal(left.Select(g => g.Priority).OrderDescending(), left.Select(g => g.Priority));
+    }
+
+    [Fact]
+    public void A_late_gift_may_have_fewer_pieces_or_be_another_thing_for_the_same_purpose()
+    {
+        var plan = example.Plan with { Request = ExampleWorkshop.Request };
+        var variants = new OtherDesigns(example.LateRequest with { Plan = plan }).For(ExampleWorkshop.Request.Gifts.Where(g => g.Label is "gate-stand" or "tea-squares")).ToArray();
+
+        // By hand: the stand holds gate-squares, which the other stand does too; six squares become three.
+        Assert.Equal(["Would a stand with rods do for gate-stand instead of a stand with U-shaped sides", "Would 3 pieces do in tea-squares instead of 6"], variants.Select(v => v.Question));
+        Assert.All(variants, v => Assert.All(v.Replan!.DeriveDesigns(), d => Assert.IsType<Core.Designs.DesignOutcome.Derived>(d.Outcome)));
+        Assert.Equal("gate-squares", variants[0].Replan!.Gifts.Single(g => g.Label == "gate-stand").Options["holds"]);
+    }
+
+    [Fact]
+    public async Task Fewer_pieces_are_planned_anew_and_take_less_time()
+    {
+        var gift = example.Plan.Request.Gifts.First(g => g.Design == "striped-squares");
+        var variant = new OtherDesigns(example.LateRequest).For([gift]).First(v => v.What.Contains("pieces", StringComparison.Ordinal));
+
+        var plan = Assert.IsType<PlanOutcome.Planned>(await Planner.PlanAsync(variant.Replan!, ExampleCalendars.Quick, example.Plan)).Plan;
+        var fewer = await ExampleCalendars.CalendarAsync(example.LateRequest with { Plan = plan });
+
+        Assert.Equal(example.Plan.Made.Select(m => m.Gift), plan.Made.Select(m => m.Gift));
+        Assert.True(Minutes(fewer) < Minutes(example.Late));
+
+        static int Minutes(WorkCalendar calendar) => calendar.Tasks.Sum(t => t.Task.Minutes);
     }
 
     [Fact]

@@ -1,0 +1,119 @@
+namespace Scrapwright.Core.Calendar.Building;
+
+/// <summary>
+/// Puts the tasks of an evening in the order in which somebody would do them: all of one setting before the next is taken up, as far as links allow. Nothing that counts becomes worse by it.
+/// </summary>
+internal sealed class EveningOrder
+{
+    private readonly ScheduleFacts facts;
+    private readonly ListPlacing placing;
+    private readonly List<(int Start, int End)> evenings;
+    private PlacedTasks best;
+
+    private EveningOrder(ScheduleFacts facts, StartRanges ranges, PlacedTasks placed)
+    {
+        (this.facts, best) = (facts, placed);
+        placing = new ListPlacing(facts, ranges);
+        evenings = Evenings(facts);
+    }
+
+    /// <summary>The same tasks in such an order; what was given when there is none that is as good.</summary>
+    internal static PlacedTasks Of(ScheduleFacts facts, StartRanges ranges, PlacedTasks placed)
+    {
+        if (facts.SetUps.Length == 0) return placed;
+        var order = new EveningOrder(facts, ranges, placed);
+        for (var evening = 0; evening < order.evenings.Count; evening++) order.Try(evening);
+        return order.best;
+    }
+
+    /// <summary>How often another setting is taken up within an evening, all of them together.</summary>
+    internal static int Changes(ScheduleFacts facts, int[] start)
+    {
+        var evenings = Evenings(facts);
+        var changes = 0;
+        foreach (var evening in Enumerable.Range(0, facts.Count).Where(t => facts.Hours[t] != ScheduleFacts.None).GroupBy(t => evenings.FindIndex(e => e.Start <= start[t] && start[t] < e.End)))
+        {
+            var settings = evening.OrderBy(t => start[t]).Select(t => facts.SetUp[t]).ToArray();
+            changes += settings.Zip(settings.Skip(1)).Count(pair => pair.First != pair.Second);
+        }
+
+        return changes;
+    }
+
+    // Windows of several hours, machines' and all others', that lie over each other are one evening.
+    private static List<(int Start, int End)> Evenings(ScheduleFacts facts)
+    {
+        var evenings = new List<(int Start, int End)>();
+        foreach (var window in facts.Windows.SelectMany(w => w).OrderBy(w => w.Start))
+        {
+            if (evenings.Count > 0 && window.Start < evenings[^1].End) evenings[^1] = (evenings[^1].Start, Math.Max(evenings[^1].End, window.End));
+            else evenings.Add((window.Start, window.End));
+        }
+
+        return evenings;
+    }
+
+    private void Try(int evening)
+    {
+        var (start, end) = evenings[evening];
+        int[] order = [.. Enumerable.Range(0, facts.Count).OrderBy(t => best.Start[t])];
+        var inside = order.Where(t => facts.Hours[t] != ScheduleFacts.None && start <= best.Start[t] && best.Start[t] < end).ToHashSet();
+        if (inside.Count == 0) return;
+        var first = Array.FindIndex(order, inside.Contains);
+        int[] tried = [.. order[..first], .. BySetting([.. order.Where(inside.Contains)]), .. order[first..].Where(t => !inside.Contains(t))];
+        var keys = new long[facts.Count];
+        for (var i = 0; i < tried.Length; i++) keys[tried[i]] = i;
+        if (!placing.Run(keys)) return;
+        var placed = PlacedTasks.Of(facts, placing.Bench);
+        if (LevelValues.Compare(placed.Values, best.Values) <= 0 && Changes(facts, placed.Start) < Changes(facts, best.Start)) best = placed;
+    }
+
+    /// <summary>Tasks of one setting together, each after those of the evening that it follows; what can be done at once comes before what follows from it, so that one kind of work runs on.</summary>
+    private List<int> BySetting(int[] tasks)
+    {
+        var open = tasks.ToDictionary(t => t, t => facts.Into[t].Count(l => tasks.Contains(l.Before)));
+        var wave = tasks.ToDictionary(t => t, _ => 0);
+        var left = new List<int>(tasks);
+        var order = new List<int>(tasks.Length);
+        var setting = ScheduleFacts.None;
+        while (left.Count > 0)
+        {
+            int[] next = [.. left.Where(t => open[t] == 0 && facts.SetUp[t] == setting)];
+            if (next.Length == 0)
+            {
+                setting = NextSetting(left, open);
+                continue;
+            }
+
+            var task = next.MinBy(t => wave[t]);
+            left.Remove(task);
+            order.Add(task);
+            foreach (var link in facts.OutOf[task].Where(l => open.ContainsKey(l.After)))
+            {
+                open[link.After]--;
+                wave[link.After] = Math.Max(wave[link.After], wave[task] + 1);
+            }
+        }
+
+        return order;
+    }
+
+    // The one of whose tasks the fewest would have to be come back for; of equals the one that came first.
+    private int NextSetting(List<int> left, Dictionary<int, int> open) => left.Where(t => open[t] == 0).Select(t => facts.SetUp[t]).Distinct().MinBy(setting => Blocked(left, open, setting));
+
+    private int Blocked(List<int> left, Dictionary<int, int> open, int setting)
+    {
+        // Tasks of the setting that wait for one of another setting, itself or through others of this one.
+        var done = new HashSet<int>();
+        for (var isMore = true; isMore;)
+        {
+            isMore = false;
+            foreach (var task in left.Where(t => facts.SetUp[t] == setting && !done.Contains(t)))
+            {
+                if (facts.Into[task].Count(l => done.Contains(l.Before)) >= open[task]) isMore |= done.Add(task);
+            }
+        }
+
+        return left.Count(t => facts.SetUp[t] == setting) - done.Count;
+    }
+}

@@ -57,7 +57,7 @@ public sealed class TimesFileTests
         var files = new Dictionary<string, byte[]>();
         Assert.Empty(Assert.IsType<FileOutcome<WorkshopNotes>.Read>(WorkshopFiles.ReadNotes(files)).Content.Times);
 
-        foreach (var (name, text) in WorkshopFiles.Write(ExampleWorkshop.Request, null, new() { Times = [new(new(2027, 5, 4), Operation.Sand, 10, 20)] })) files[name] = Encoding.UTF8.GetBytes(text);
+        foreach (var (name, text) in WorkshopFiles.Write(ExampleWorkshop.Request, null, null, new() { Times = [new(new(2027, 5, 4), Operation.Sand, 10, 20)] })) files[name] = Encoding.UTF8.GetBytes(text);
         Assert.Single(Assert.IsType<FileOutcome<WorkshopNotes>.Read>(WorkshopFiles.ReadNotes(files)).Content.Times);
 
         files[TimesFile.Name] = Encoding.UTF8.GetBytes(Header + "today,sand,1,1,,\n");

@@ -81,7 +81,7 @@ public sealed class WorthFilesTests
     {
         var notes = new WorkshopNotes { Prices = [new(PriceKind.Item, "drill bit", 6.5m, 2)], Jigs = [JigTable.All[0] with { IsOwned = true }], Times = [new(new(2027, 5, 4), Operation.Sand, 10, 20)] };
 
-        var files = WorkshopFiles.Write(ExampleWorkshop.Request, null, notes).ToDictionary(f => f.Key, f => Encoding.UTF8.GetBytes(f.Value));
+        var files = WorkshopFiles.Write(ExampleWorkshop.Request, null, null, notes).ToDictionary(f => f.Key, f => Encoding.UTF8.GetBytes(f.Value));
         var read = Assert.IsType<FileOutcome<WorkshopNotes>.Read>(WorkshopFiles.ReadNotes(files)).Content;
 
         Assert.Equal((notes.Prices[0], notes.Times[0], true), (read.Prices[0], read.Times[0], read.Jigs[0].IsOwned));

@@ -318,6 +318,9 @@ namespace Scrapwright.Storage.Migrations
                     b.Property<string>("Hours")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Jigs")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Json")
                         .HasColumnType("TEXT");
 
@@ -328,9 +331,44 @@ namespace Scrapwright.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Prices")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
 
                     b.ToTable("shop", (string)null);
+                });
+
+            modelBuilder.Entity("Scrapwright.Storage.Tables.TimeRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Operation")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("PlannedMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Setting")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("TookMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("times", (string)null);
                 });
 #pragma warning restore 612, 618
         }

@@ -24,7 +24,7 @@ internal static class ChanceText
         if (gift.PerMille is null) yield break;
         yield return gift.StartBy is { } start ? $"start by {Day(start)}" : "no evening left to start in time";
         if (gift.StartBy is not null && gift.SafeStartBy is null) yield return $"no start is early enough to be in time {asked}";
-        if (gift.SafeStartBy is { } safe && safe != gift.StartBy) yield return $"by {Day(safe)} to be in time {asked}";
+        if (gift.SafeStartBy is { } safe && safe.Date != gift.StartBy?.Date) yield return $"by {Day(safe)} to be in time {asked}";
         if (gift.EveningsToKeepFree is { } keep && keep > gift.EveningsLeft) yield return $"keep {keep} evening{(keep == 1 ? "" : "s")} free at the end instead of {gift.EveningsLeft}";
     }
 

@@ -70,7 +70,7 @@ public sealed class WorthWords
         return $"{Time(worth.Minutes)} of your time left{setUp}{cost}{buy}";
     }
 
-    /// <summary>What the figures of a gift or part say.</summary>
+    /// <summary>What the figures of a gift or part say; empty where there is nothing to compare.</summary>
     /// <param name="worth">The thing.</param>
     public string Verdict(ThingWorth worth)
     {
@@ -81,7 +81,8 @@ public sealed class WorthWords
             (WorthVerdict.Make, { } make, { } buy) when make == buy => "both cost the same",
             (WorthVerdict.Make, { } make, { } buy) => $"making costs {Money(buy - make)} less",
             (_, { } make, null) => $"buying would pay below {Money(make)}",
-            _ => hasHour ? "" : "say what an hour is worth to you, to compare",
+            // Without a price there is nothing to compare.
+            _ => hasHour || worth.Price is null ? "" : "say what an hour is worth to you, to compare",
         };
     }
 

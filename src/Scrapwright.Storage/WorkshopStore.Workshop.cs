@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using Scrapwright.Core.Designs;
+using Scrapwright.Core.Gifts;
 using Scrapwright.Core.Plans;
 using Scrapwright.Core.Plans.Choices;
 using Scrapwright.Core.Shops;
@@ -21,7 +22,13 @@ public sealed partial class WorkshopStore
             },
             cancellationToken);
 
-    /// <summary>The same with the gifts as they are listed: one that names an occasion has no date but one of its own.</summary>
+    /// <summary>The gifts of the list alone, each with the date it is due, seen from today.</summary>
+    public Task<ImmutableArray<Gift>> GetDatedGiftsAsync(CancellationToken cancellationToken = default) =>
+        ReadAsync(
+            async context => (await YearsAsync(context, cancellationToken)).Dated([.. (await GiftList(context).ToListAsync(cancellationToken)).Select(r => r.Gift())], Today()),
+            cancellationToken);
+
+    /// <summary>A request with the gifts as they are listed: one that names an occasion has no date but one of its own.</summary>
     public Task<PlanRequest> GetListedAsync(CancellationToken cancellationToken = default) =>
         ReadAsync(context => ListedAsync(context, cancellationToken), cancellationToken);
 

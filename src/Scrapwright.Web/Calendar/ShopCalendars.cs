@@ -30,7 +30,7 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
         var view = new CalendarView { Standing = CalendarStanding.None, Now = time.GetUtcNow(), HasPlan = plan is not null, Marks = marks };
         if (stored is null || FindSound(stored) is not { } calendar) return view;
         var hours = await store.GetHoursAsync(cancellationToken);
-        var due = (await store.GetRequestAsync(cancellationToken)).Gifts.ToDictionary(g => g.Label, g => g.Due, StringComparer.Ordinal);
+        var due = (await store.GetDatedGiftsAsync(cancellationToken)).ToDictionary(g => g.Label, g => g.Due, StringComparer.Ordinal);
         return view with
         {
             Standing = CalendarStanding.Dated,
@@ -53,19 +53,11 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
             var marks = await store.GetMarksAsync(cancellationToken);
             var before = await store.FindLatestCalendarAsync(cancellationToken);
             var hours = await store.GetHoursAsync(cancellationToken);
-            var request = new CalendarRequest
+            var request = await AboutAsync(plan, marks, cancellationToken) with
             {
-                Plan = plan,
                 Hours = hours,
-                HomeZone = TimeZoneInfo.Local,
                 Start = asked.FirstDay is { } day ? ShopZones.Moment(ShopZones.Find(hours.TimeZone, TimeZoneInfo.Local) ?? TimeZoneInfo.Local, day.ToDateTime(TimeOnly.MinValue)) : asked.Start ?? time.GetUtcNow(),
-                Gifts = (await store.GetRequestAsync(cancellationToken)).Gifts,
-                Done = marks.Done,
-                Pinned = marks.Pinned,
                 Times = await TimesAsync(cancellationToken),
-                Prices = await store.GetPricesAsync(cancellationToken),
-                Jigs = await store.GetJigsAsync(cancellationToken),
-                HourWorth = (await store.GetShopAsync(cancellationToken)).HourWorth,
                 Before = before is null ? null : FindSound(before),
             };
             var outcome = await Task.Run(() => CalendarMaker.MakeAsync(request, new PlanLimits { Seconds = asked.Seconds }, null, cancellationToken), cancellationToken);
@@ -89,16 +81,13 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
     internal async Task<CalendarRequest> RequestOfAsync(WorkCalendar calendar, Plan plan, CalendarMarks marks, CancellationToken cancellationToken)
     {
         var due = calendar.Gifts.ToDictionary(g => g.Gift, g => g.Due, StringComparer.Ordinal);
-        var gifts = (await store.GetRequestAsync(cancellationToken)).Gifts.Concat(plan.Request.Gifts).DistinctBy(g => g.Label);
-        return new()
+        var request = await AboutAsync(plan, marks, cancellationToken);
+        return request with
         {
-            Plan = plan,
             Hours = calendar.Hours,
-            HomeZone = TimeZoneInfo.Local,
             Start = calendar.Start,
-            Gifts = [.. gifts.Select(g => due.TryGetValue(g.Label, out var day) ? g with { Due = day } : g)],
-            Done = marks.Done,
-            Pinned = marks.Pinned,
+            Times = calendar.Times,
+            Gifts = [.. request.Gifts.Concat(plan.Request.Gifts).DistinctBy(g => g.Label).Select(g => due.TryGetValue(g.Label, out var day) ? g with { Due = day } : g)],
         };
     }
 
@@ -149,6 +138,20 @@ internal sealed class ShopCalendars(WorkshopStore store, TimeProvider time) : ID
         var workshop = (await store.GetRequestAsync(cancellationToken)).Workshop;
         return CalendarFile.Write(latest, workshop, time.GetUtcNow(), before);
     }
+
+    /// <summary>What the workshop says about the work of a plan, whenever it is done.</summary>
+    private async Task<CalendarRequest> AboutAsync(Plan plan, CalendarMarks marks, CancellationToken cancellationToken) => new()
+    {
+        Plan = plan,
+        HomeZone = TimeZoneInfo.Local,
+        Start = time.GetUtcNow(),
+        Gifts = await store.GetDatedGiftsAsync(cancellationToken),
+        Done = marks.Done,
+        Pinned = marks.Pinned,
+        Prices = await store.GetPricesAsync(cancellationToken),
+        Jigs = await store.GetJigsAsync(cancellationToken),
+        HourWorth = (await store.GetShopAsync(cancellationToken)).HourWorth,
+    };
 
     private async Task<ImmutableArray<TimeReading>> TimesAsync(CancellationToken cancellationToken) => [.. (await store.ListTimesAsync(cancellationToken)).Select(t => t.Reading)];
 

@@ -161,6 +161,18 @@ public sealed class CalendarApiTests(CalendarApiTests.Example example) : IClassF
     }
 
     [Fact]
+    public async Task What_has_a_price_is_asked_about_when_a_gift_is_late()
+    {
+        await using var app = await PlannedAsync();
+        await app.PutAsync(ApiRoutes.Prices, new[] { new Price(PriceKind.Gift, example.Plan.Made[0].Gift, 12.50m, 1) });
+        await RunningApp.ReadAsync<CalendarView>(await app.PostAsync(ApiRoutes.Calendar, new MakeCalendar(1, FirstDay: new DateOnly(2027, 6, 12))));
+
+        var why = await RunningApp.ReadAsync<CalendarWhy>(await app.PostAsync(ApiRoutes.CalendarWhy, new CalendarQuestion(6)));
+
+        Assert.Contains(why.Alternatives.Select(a => a.Question).Concat(why.NoGain).Concat(why.NotTried), text => text.Contains("12.50", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task A_question_is_ended_with_what_is_known()
     {
         await using var app = await PlannedAsync();

@@ -27,7 +27,7 @@ internal sealed class JigCells(TableRow row, bool decimalCommas, ProblemList pro
             Note = row["note"],
         };
         if (problems.Count > before) return null;
-        foreach (var problem in JigRules.Check(jig)) Add(ColumnOf(problem.Path), problem.Found, problem.Expected);
+        foreach (var problem in JigRules.Check(jig)) row.Refuse(ColumnOf(problem.Path), problem.Found, problem.Expected, problems);
         return jig;
     }
 
@@ -38,7 +38,7 @@ internal sealed class JigCells(TableRow row, bool decimalCommas, ProblemList pro
         foreach (var name in row["operations"].Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
             if (OperationNames.Find(name) is { } operation) operations.Add(operation);
-            else Add("operations", name, FileMessages.AKeyOf("operations with semicolons between them", OperationNames.All, name));
+            else row.Refuse("operations", name, FileMessages.AKeyOf("operations with semicolons between them", OperationNames.All, name), problems);
         }
 
         return operations.ToImmutable();
@@ -48,7 +48,7 @@ internal sealed class JigCells(TableRow row, bool decimalCommas, ProblemList pro
     {
         if (row[column].Length == 0) return usual;
         if (int.TryParse(row[column], NumberStyles.None, CultureInfo.InvariantCulture, out var number)) return number;
-        Add(column, row[column], expected);
+        row.Refuse(column, row[column], expected, problems);
         return usual;
     }
 
@@ -56,7 +56,7 @@ internal sealed class JigCells(TableRow row, bool decimalCommas, ProblemList pro
     {
         if (row["material"].Length == 0) return usual;
         if (Amounts.Find(row["material"], decimalCommas) is { } amount) return amount;
-        Add("material", row["material"], FileMessages.AnAmount);
+        row.Refuse("material", row["material"], FileMessages.AnAmount, problems);
         return usual;
     }
 
@@ -71,7 +71,7 @@ internal sealed class JigCells(TableRow row, bool decimalCommas, ProblemList pro
             case "":
                 return usual;
             default:
-                Add(column, row[column], FileMessages.YesOrNo);
+                row.Refuse(column, row[column], FileMessages.YesOrNo, problems);
                 return usual;
         }
     }
@@ -84,10 +84,4 @@ internal sealed class JigCells(TableRow row, bool decimalCommas, ProblemList pro
         "makeMinutes" => "make-minutes",
         _ => path,
     };
-
-    private void Add(string column, string found, string expected)
-    {
-        var (line, start) = row.PlaceOf(column);
-        problems.Add(line, start, found, expected);
-    }
 }

@@ -6,8 +6,6 @@ namespace Scrapwright.Files;
 /// <summary>What a jig must keep to, in a file as on a screen.</summary>
 public static class JigRules
 {
-    private const decimal MostAmount = 1_000_000;
-
     /// <summary>Every value that breaks a rule, with its path; empty when the jig will do.</summary>
     /// <param name="jig">The jig.</param>
     public static ImmutableArray<ValueProblem> Check(Jig jig)
@@ -20,7 +18,7 @@ public static class JigRules
         checks.Within("setUpMinutes", jig.SetUpMinutes, 0, 1000);
         checks.Within("eachSeconds", jig.EachSeconds, 0, 36_000);
         checks.Within("makeMinutes", jig.MakeMinutes, 1, 10_000);
-        checks.Require(jig.Material is >= 0 and <= MostAmount, "material", $"{jig.Material}", $"0 to {MostAmount}");
+        checks.Require(jig.Material is >= 0 and <= Amounts.Most, "material", $"{jig.Material}", $"0 to {Amounts.Most}");
         checks.Text("note", jig.Note, 200);
         return checks.Problems;
     }

@@ -52,11 +52,7 @@ public static class JigsFile
             {
                 if (new JigCells(row, table.HasDecimalCommas, problems).Read() is not { } jig) continue;
                 jigs.Add(jig);
-                if (!lines.TryAdd(jig.Key, row.Line))
-                {
-                    var (line, start) = row.PlaceOf("jig");
-                    problems.Add(line, start, jig.Key, FileMessages.OnlyOnce(lines[jig.Key]));
-                }
+                if (!lines.TryAdd(jig.Key, row.Line)) row.Refuse("jig", jig.Key, FileMessages.OnlyOnce(lines[jig.Key]), problems);
             }
         }
 

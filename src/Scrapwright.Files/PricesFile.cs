@@ -52,7 +52,7 @@ public static class PricesFile
                 if (ReadRow(row, table.HasDecimalCommas, problems) is not { } price) continue;
                 prices.Add(price);
                 var key = (price.Kind, price.Name.ToUpperInvariant());
-                if (!lines.TryAdd(key, row.Line)) Add(row, "name", price.Name, FileMessages.OnlyOnce(lines[key]), problems);
+                if (!lines.TryAdd(key, row.Line)) row.Refuse("name", price.Name, FileMessages.OnlyOnce(lines[key]), problems);
             }
         }
 
@@ -64,20 +64,14 @@ public static class PricesFile
         var before = problems.Count;
         string[] kinds = [.. Enum.GetNames<PriceKind>().Select(name => name.ToLowerInvariant())];
         var kind = Array.IndexOf(kinds, row["kind"].ToLowerInvariant());
-        if (kind < 0) Add(row, "kind", row["kind"], FileMessages.AKeyOf("what it is", kinds, row["kind"]), problems);
+        if (kind < 0) row.Refuse("kind", row["kind"], FileMessages.AKeyOf("what it is", kinds, row["kind"]), problems);
         var amount = Amounts.Find(row["price"], decimalCommas);
-        if (amount is null) Add(row, "price", row["price"], FileMessages.AnAmount, problems);
+        if (amount is null) row.Refuse("price", row["price"], FileMessages.AnAmount, problems);
         var days = 0;
-        if (row["days"].Length > 0 && !int.TryParse(row["days"], NumberStyles.None, CultureInfo.InvariantCulture, out days)) Add(row, "days", row["days"], "whole days, such as 3", problems);
+        if (row["days"].Length > 0 && !int.TryParse(row["days"], NumberStyles.None, CultureInfo.InvariantCulture, out days)) row.Refuse("days", row["days"], "whole days, such as 3", problems);
         if (problems.Count > before) return null;
         var price = new Price((PriceKind)kind, row["name"], amount!.Value, days) { Note = row["note"] };
-        foreach (var problem in PriceRules.Check(price)) Add(row, problem.Path == "amount" ? "price" : problem.Path, problem.Found, problem.Expected, problems);
+        foreach (var problem in PriceRules.Check(price)) row.Refuse(problem.Path == "amount" ? "price" : problem.Path, problem.Found, problem.Expected, problems);
         return price;
-    }
-
-    private static void Add(TableRow row, string column, string found, string expected, ProblemList problems)
-    {
-        var (line, start) = row.PlaceOf(column);
-        problems.Add(line, start, found, expected);
     }
 }

@@ -62,20 +62,20 @@ public static class TimesFile
     private static TimeReading? ReadRow(TableRow row, ProblemList problems)
     {
         var before = problems.Count;
-        if (!DateOnly.TryParseExact(row["date"], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) Add(row, "date", row["date"], FileMessages.ADate, problems);
+        var date = row.Date("date", problems);
         var operation = OperationNames.Find(row["operation"]);
-        if (operation is null) Add(row, "operation", row["operation"], FileMessages.AKeyOf("an operation", OperationNames.All, row["operation"]), problems);
+        if (operation is null) row.Refuse("operation", row["operation"], FileMessages.AKeyOf("an operation", OperationNames.All, row["operation"]), problems);
         var (planned, took) = (Minutes(row, "planned", problems), Minutes(row, "took", problems));
         if (problems.Count > before) return null;
-        var reading = new TimeReading(date, operation!.Value, planned, took) { Setting = row["setting"].ToLowerInvariant(), Note = row["note"] };
-        foreach (var problem in TimeRules.Check(reading)) Add(row, ColumnOf(problem.Path), problem.Found, problem.Expected, problems);
+        var reading = new TimeReading(date!.Value, operation!.Value, planned, took) { Setting = row["setting"].ToLowerInvariant(), Note = row["note"] };
+        foreach (var problem in TimeRules.Check(reading)) row.Refuse(ColumnOf(problem.Path), problem.Found, problem.Expected, problems);
         return reading;
     }
 
     private static int Minutes(TableRow row, string column, ProblemList problems)
     {
         if (int.TryParse(row[column], NumberStyles.None, CultureInfo.InvariantCulture, out var minutes)) return minutes;
-        Add(row, column, row[column], FileMessages.WholeMinutes, problems);
+        row.Refuse(column, row[column], FileMessages.WholeMinutes, problems);
         return 0;
     }
 
@@ -85,10 +85,4 @@ public static class TimesFile
         "tookMinutes" => "took",
         _ => path,
     };
-
-    private static void Add(TableRow row, string column, string found, string expected, ProblemList problems)
-    {
-        var (line, start) = row.PlaceOf(column);
-        problems.Add(line, start, found, expected);
-    }
 }

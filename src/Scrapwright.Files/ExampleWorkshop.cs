@@ -14,13 +14,14 @@ public static class ExampleWorkshop
 
     private static readonly DateOnly Seen = new(2027, 4, 1);
     private static readonly Lazy<PlanRequest> Loaded = new(Load);
+    private static readonly Lazy<PlanRequest> Dated = new(() => Listed with { Gifts = Years.Dated(Listed.Gifts, Seen) });
     private static readonly Lazy<GiftYears> LoadedYears = new(() => new(Content(OccasionsFile.Parse(Embedded(OccasionsFile.Name))), Content(GivenFile.Parse(Embedded(GivenFile.Name)))));
 
     /// <summary>The pile, the gifts as they are listed, and the shop.</summary>
     public static PlanRequest Listed => Loaded.Value;
 
     /// <summary>The same as it is planned from 1 April 2027 on: every gift with its date.</summary>
-    public static PlanRequest Request => Listed with { Gifts = Years.Dated(Listed.Gifts, Seen) };
+    public static PlanRequest Request => Dated.Value;
 
     /// <summary>Its occasions, and what was given in two years before. Invented.</summary>
     public static GiftYears Years => LoadedYears.Value;

@@ -86,7 +86,7 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
         // Some fifteen questions share the time: four times the calendar's own is enough for the example, our own choice.
         var why = await CalendarAdviser.WhyAsync(request, calendar, limits with { Seconds = limits.Seconds * 4 }, null, cancellationToken);
         foreach (var line in CalendarWhyText.Lines(why)) await terminal.Out.WriteLineAsync(line);
-        var worth = WorthAnswer.Of(new() { Plan = request.Plan, HourWorth = request.HourWorth, Prices = request.Prices, Jigs = request.Jigs, Times = request.Times });
+        var worth = WorthAnswer.Of(WorthRequest.Of(request));
         foreach (var line in WorthText.Lines(worth, request.Plan)) await terminal.Out.WriteLineAsync(line);
     }
 

@@ -50,8 +50,7 @@ public sealed class TimeBoard(Server server, Undoing undoing)
         ArgumentNullException.ThrowIfNull(line);
         var first = line.Tasks[0].Task;
         // Tasks of one line are timed together: split in proportion they would say the same thing several times.
-        var planned = line.Tasks.Sum(t => t.Task.UsualMinutes ?? t.Task.Minutes);
-        return AddAsync(new TimeReading(date, first.Operation, planned, tookMinutes) { Setting = first.PaceSetting, Note = line.Title });
+        return AddAsync(new TimeReading(date, first.Operation, line.UsualMinutes, tookMinutes) { Setting = first.PaceSetting, Note = line.Title });
     }
 
     /// <summary>Removes a reading; the undo bar brings it back.</summary>

@@ -15,15 +15,8 @@ internal sealed class DoneTasks
         var known = work.Tasks.Select(t => t.Id).ToHashSet(StringComparer.Ordinal);
         // A moment still to come is none at which something was over.
         foreach (var task in done.Where(d => known.Contains(d.Task))) ends[task.Task] = Math.Min(0, windows.MinuteOf(task.End));
-        var before = work.Links.ToLookup(l => l.After, l => l.Before, StringComparer.Ordinal);
-        var open = new Queue<string>(ends.Keys);
-        while (open.TryDequeue(out var task))
-            foreach (var earlier in before[task].Where(id => !ends.ContainsKey(id)))
-            {
-                // Nobody said when, only that it must have been: nothing waits for it any more.
-                ends[earlier] = null;
-                open.Enqueue(earlier);
-            }
+        // Nobody said when what came before was done, only that it must have been: nothing waits for it any more.
+        foreach (var earlier in work.WithAllBefore([.. ends.Keys])) ends.TryAdd(earlier, null);
     }
 
     /// <summary>True when a task is done.</summary>

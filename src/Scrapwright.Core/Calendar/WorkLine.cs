@@ -11,4 +11,10 @@ public sealed record WorkLine(DateTimeOffset Start, DateTimeOffset End, string T
 {
     /// <summary>True for setting up.</summary>
     public bool IsSetUp => Tasks.IsEmpty;
+
+    /// <summary>Minutes of work in it. [min]</summary>
+    public int Minutes => Tasks.Sum(t => t.Task.Minutes);
+
+    /// <summary>The same without any reading of the maker's own times, by which readings are compared. [min]</summary>
+    public int UsualMinutes => Tasks.Sum(t => t.Task.UsualMinutes ?? t.Task.Minutes);
 }

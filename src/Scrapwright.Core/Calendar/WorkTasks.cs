@@ -31,4 +31,16 @@ public sealed record WorkTasks
         ArgumentNullException.ThrowIfNull(index);
         return new WorkTaskMaker(index, rules ?? new()).Make();
     }
+
+    /// <summary>Tasks and all that has to be done before them, each once, those named first.</summary>
+    /// <param name="tasks">Their ids.</param>
+    internal HashSet<string> WithAllBefore(IEnumerable<string> tasks)
+    {
+        var before = Links.ToLookup(l => l.After, l => l.Before, StringComparer.Ordinal);
+        var found = new HashSet<string>(tasks, StringComparer.Ordinal);
+        var open = new Queue<string>(found);
+        while (open.TryDequeue(out var task))
+            foreach (var earlier in before[task].Where(found.Add)) open.Enqueue(earlier);
+        return found;
+    }
 }

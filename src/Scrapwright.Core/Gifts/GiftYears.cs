@@ -46,6 +46,12 @@ public sealed record GiftYears(ImmutableArray<Occasion> Occasions, ImmutableArra
     public ImmutableArray<string> DesignsHadBy(string recipient) =>
         [.. GivenTo(recipient).Select(given => given.Design.Trim()).Distinct(StringComparer.OrdinalIgnoreCase)];
 
+    /// <summary>Keys of the designs that somebody has had or has on the list.</summary>
+    /// <param name="recipient">Who.</param>
+    /// <param name="gifts">The gifts of the list.</param>
+    public ImmutableArray<string> DesignsKnownTo(string recipient, ImmutableArray<Gift> gifts) =>
+        [.. DesignsHadBy(recipient), .. gifts.Where(gift => IsSame(gift.Recipient, recipient)).Select(gift => gift.Design)];
+
     /// <summary>What was given last time on an occasion: everything of the latest year it was given in, in the order of the list.</summary>
     public ImmutableArray<GivenGift> LastTime(string occasion)
     {

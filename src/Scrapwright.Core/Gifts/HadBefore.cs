@@ -37,7 +37,7 @@ public sealed record HadBefore(string Gift, GivenGift Former, Likeness Likeness,
     public static ImmutableArray<Design> ElseFor(string recipient, ImmutableArray<Gift> gifts, GiftYears years, ImmutableArray<Design> designs)
     {
         ArgumentNullException.ThrowIfNull(years);
-        var known = years.DesignsHadBy(recipient).Concat(gifts.Where(gift => GiftYears.IsSame(gift.Recipient, recipient)).Select(gift => gift.Design)).ToArray();
+        var known = years.DesignsKnownTo(recipient, gifts);
         return [.. designs.Where(design => !known.Any(key => GiftYears.IsSame(key, design.Key)))];
     }
 

@@ -6,8 +6,6 @@ namespace Scrapwright.Core.Gifts;
 /// <summary>Takes the gifts of an occasion from the list into what was given.</summary>
 public static class HandingOver
 {
-    private const string Holds = "holds";
-
     /// <summary>What would come of it; nothing is changed by asking.</summary>
     /// <param name="gifts">The gifts of the list.</param>
     /// <param name="years">The occasions, and what was given before.</param>
@@ -32,7 +30,7 @@ public static class HandingOver
         ImmutableArray<Gift> left = [.. gifts.Where(gift => !leaving.Contains(gift))];
         foreach (var gift in left)
         {
-            if (gift.Options.TryGetValue(Holds, out var label) && leaving.FirstOrDefault(g => GiftYears.IsSame(g.Label, label)) is { } held)
+            if (gift.Options.TryGetValue(SquareSet.Holds, out var label) && leaving.FirstOrDefault(g => GiftYears.IsSame(g.Label, label)) is { } held)
                 return new HandOver.HoldsOne(gift.Label, held.Label);
         }
 

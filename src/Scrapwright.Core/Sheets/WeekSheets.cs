@@ -60,7 +60,7 @@ public static class WeekSheets
         yield return Block.Heading(title, width);
         var lines = WorkLines.Of(calendar, evening);
         // A reading is compared with the usual minutes: where the maker's own pace is in the plan, they stand beside it.
-        var plannedMm = lines.Any(l => Planned(l).Contains('(', StringComparison.Ordinal)) ? PlannedAndUsualMm : PlannedMm;
+        var plannedMm = lines.Any(l => l.UsualMinutes != l.Minutes) ? PlannedAndUsualMm : PlannedMm;
         var table = new Table(facts.Hatches, Table.Fit(width, 2, new Column("", TickMm), new("From", ClockMm), new("What", 60), new("Planned", plannedMm, true), new("Took", TookMm)));
         foreach (var line in lines)
         {
@@ -76,11 +76,7 @@ public static class WeekSheets
         yield return Block.Space(3);
     }
 
-    private static string Planned(WorkLine line)
-    {
-        var (planned, usual) = (line.Tasks.Sum(t => t.Task.Minutes), line.Tasks.Sum(t => t.Task.UsualMinutes ?? t.Task.Minutes));
-        return usual == planned ? $"{planned} min" : $"{planned} (usual {usual}) min";
-    }
+    private static string Planned(WorkLine line) => line.UsualMinutes == line.Minutes ? $"{line.Minutes} min" : $"{line.Minutes} (usual {line.UsualMinutes}) min";
 
     // What is free at one moment stands together; of a title what comes before the colon is enough here.
     private static string Alone(ImmutableArray<CalendarTask> tasks) => string.Join("; ", tasks.GroupBy(t => t.FreeAgain).OrderBy(g => g.Key).Select(g =>

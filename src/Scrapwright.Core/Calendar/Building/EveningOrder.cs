@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Scrapwright.Core.Calendar.Building;
 
 /// <summary>
@@ -7,14 +9,16 @@ internal sealed class EveningOrder
 {
     private readonly ScheduleFacts facts;
     private readonly ListPlacing placing;
-    private readonly List<(int Start, int End)> evenings;
+    private readonly ImmutableArray<ScheduleWindow> evenings;
     private PlacedTasks best;
+    private int changes;
 
     private EveningOrder(ScheduleFacts facts, StartRanges ranges, PlacedTasks placed)
     {
         (this.facts, best) = (facts, placed);
         placing = new ListPlacing(facts, ranges);
-        evenings = Evenings(facts);
+        evenings = CalendarWindows.Of(facts.Problem);
+        changes = Changes(facts, placed.Start);
     }
 
     /// <summary>The same tasks in such an order; what was given when there is none that is as good.</summary>
@@ -22,16 +26,16 @@ internal sealed class EveningOrder
     {
         if (facts.SetUps.Length == 0) return placed;
         var order = new EveningOrder(facts, ranges, placed);
-        for (var evening = 0; evening < order.evenings.Count; evening++) order.Try(evening);
+        foreach (var evening in order.evenings) order.Try(evening);
         return order.best;
     }
 
     /// <summary>How often another setting is taken up within an evening, all of them together.</summary>
     internal static int Changes(ScheduleFacts facts, int[] start)
     {
-        var evenings = Evenings(facts);
+        var evenings = CalendarWindows.Of(facts.Problem);
         var changes = 0;
-        foreach (var evening in Enumerable.Range(0, facts.Count).Where(t => facts.Hours[t] != ScheduleFacts.None).GroupBy(t => evenings.FindIndex(e => e.Start <= start[t] && start[t] < e.End)))
+        foreach (var evening in Enumerable.Range(0, facts.Count).Where(t => facts.Hours[t] != ScheduleFacts.None).GroupBy(t => evenings.FirstOrDefault(e => IsIn(e, start[t]))))
         {
             var settings = evening.OrderBy(t => start[t]).Select(t => facts.SetUp[t]).ToArray();
             changes += settings.Zip(settings.Skip(1)).Count(pair => pair.First != pair.Second);
@@ -40,24 +44,12 @@ internal sealed class EveningOrder
         return changes;
     }
 
-    // Windows of several hours, machines' and all others', that lie over each other are one evening.
-    private static List<(int Start, int End)> Evenings(ScheduleFacts facts)
-    {
-        var evenings = new List<(int Start, int End)>();
-        foreach (var window in facts.Windows.SelectMany(w => w).OrderBy(w => w.Start))
-        {
-            if (evenings.Count > 0 && window.Start < evenings[^1].End) evenings[^1] = (evenings[^1].Start, Math.Max(evenings[^1].End, window.End));
-            else evenings.Add((window.Start, window.End));
-        }
+    private static bool IsIn(ScheduleWindow evening, int start) => evening.Start <= start && start < evening.End;
 
-        return evenings;
-    }
-
-    private void Try(int evening)
+    private void Try(ScheduleWindow evening)
     {
-        var (start, end) = evenings[evening];
         int[] order = [.. Enumerable.Range(0, facts.Count).OrderBy(t => best.Start[t])];
-        var inside = order.Where(t => facts.Hours[t] != ScheduleFacts.None && start <= best.Start[t] && best.Start[t] < end).ToHashSet();
+        var inside = order.Where(t => facts.Hours[t] != ScheduleFacts.None && IsIn(evening, best.Start[t])).ToHashSet();
         if (inside.Count == 0) return;
         var first = Array.FindIndex(order, inside.Contains);
         int[] tried = [.. order[..first], .. BySetting([.. order.Where(inside.Contains)]), .. order[first..].Where(t => !inside.Contains(t))];
@@ -65,7 +57,8 @@ internal sealed class EveningOrder
         for (var i = 0; i < tried.Length; i++) keys[tried[i]] = i;
         if (!placing.Run(keys)) return;
         var placed = PlacedTasks.Of(facts, placing.Bench);
-        if (LevelValues.Compare(placed.Values, best.Values) <= 0 && Changes(facts, placed.Start) < Changes(facts, best.Start)) best = placed;
+        if (LevelValues.Compare(placed.Values, best.Values) > 0 || Changes(facts, placed.Start) is var fewer && fewer >= changes) return;
+        (best, changes) = (placed, fewer);
     }
 
     /// <summary>Tasks of one setting together, each after those of the evening that it follows; what can be done at once comes before what follows from it, so that one kind of work runs on.</summary>

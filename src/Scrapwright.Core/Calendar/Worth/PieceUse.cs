@@ -32,7 +32,10 @@ internal sealed class PieceUse
     internal Dictionary<(string Gift, string Part), int> Of(WorkTask task) => Sum(task.Steps.SelectMany(_ => task.Pieces.Distinct(), (step, piece) => uses.GetValueOrDefault((step, piece))), task);
 
     /// <summary>True when a task is for one kind of part of a gift, and for nothing else.</summary>
-    internal bool IsOnlyFor(WorkTask task, string gift, string part) => Of(task) is { Count: 1 } only && only.ContainsKey((gift, part)) && task.Operation is not (Operation.DryFit or Operation.Assemble);
+    internal bool IsOnlyFor(WorkTask task, string gift, string part) => Of(task) is { Count: 1 } only && only.ContainsKey((gift, part)) && !IsPuttingTogether(task);
+
+    /// <summary>True for what goes on all the same when a part is bought.</summary>
+    internal static bool IsPuttingTogether(WorkTask task) => task.Operation is Operation.DryFit or Operation.Assemble;
 
     /// <summary>A gift's share of a task, or that of one kind of its parts. [1], 0 to 1</summary>
     internal decimal Share(WorkTask task, string gift, string? part = null)

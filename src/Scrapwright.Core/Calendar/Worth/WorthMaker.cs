@@ -19,7 +19,7 @@ internal sealed class WorthMaker
         this.request = request;
         index = PlanIndex.Of(request.Plan);
         work = WorkTasks.Of(index, new WorkTaskRules { Paces = ShopPaces.Of(request.Times) });
-        var done = Done();
+        var done = work.WithAllBefore(request.Done);
         open = [.. work.Tasks.Where(t => !done.Contains(t.Id))];
         use = new(request.Plan);
     }
@@ -37,20 +37,6 @@ internal sealed class WorthMaker
             Items = items,
             Unmatched = [.. request.Prices.Where(p => !things.Any(t => t.Price == p) && !items.Any(i => i.Price == p) && !jigs.Any(j => p.IsFor(PriceKind.Jig, j.Key, j.Name)))],
         };
-    }
-
-    private HashSet<string> Done()
-    {
-        var before = work.Links.ToLookup(l => l.After, l => l.Before, StringComparer.Ordinal);
-        var done = new HashSet<string>(StringComparer.Ordinal);
-        var queue = new Queue<string>(request.Done);
-        while (queue.TryDequeue(out var task))
-        {
-            if (!done.Add(task)) continue;
-            foreach (var earlier in before[task]) queue.Enqueue(earlier);
-        }
-
-        return done;
     }
 
     private JigWorth? Jig(Jig jig)
@@ -104,12 +90,9 @@ internal sealed class WorthMaker
         {
             if (request.Prices.FirstOrDefault(p => p.IsFor(PriceKind.Part, $"{made.Gift}/{part.Key}", $"{gift?.Design}/{part.Key}")) is not { } each) continue;
             var count = made.Parts.Count(p => p.Part == part.Key);
-            if (count > 0) yield return Thing(made.Gift, part, count, each, [part], t => IsPuttingTogether(t) ? 0 : use.Share(t, made.Gift, part.Key), t => use.IsOnlyFor(t, made.Gift, part.Key));
+            if (count > 0) yield return Thing(made.Gift, part, count, each, [part], t => PieceUse.IsPuttingTogether(t) ? 0 : use.Share(t, made.Gift, part.Key), t => use.IsOnlyFor(t, made.Gift, part.Key));
         }
     }
-
-    // That goes on all the same when a part is bought.
-    private static bool IsPuttingTogether(WorkTask task) => task.Operation is Operation.DryFit or Operation.Assemble;
 
     private ThingWorth Thing(string gift, Part? part, int count, Price? price, ImmutableArray<Part> sizes, Func<WorkTask, decimal> share, Func<WorkTask, bool> isOnly)
     {

@@ -24,4 +24,20 @@ public sealed record WorthRequest
 
     /// <summary>Ids of tasks that are done; what had to be done before them is done too.</summary>
     public ImmutableArray<string> Done { get; init; } = [];
+
+    /// <summary>The same facts as those of a calendar.</summary>
+    /// <param name="request">What the calendar is made from.</param>
+    public static WorthRequest Of(CalendarRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return new()
+        {
+            Plan = request.Plan,
+            HourWorth = request.HourWorth,
+            Prices = request.Prices,
+            Jigs = request.Jigs,
+            Times = request.Times,
+            Done = [.. request.Done.Select(d => d.Task)],
+        };
+    }
 }

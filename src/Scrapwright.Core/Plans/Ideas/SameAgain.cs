@@ -13,7 +13,6 @@ public sealed class SameAgain
 {
     private const int MostChoices = 6;
     private const int MostPairs = 3;
-    private const string WithSquares = "with-squares";
 
     private readonly PlanRequest workshop;
     private readonly GiftYears years;
@@ -31,7 +30,7 @@ public sealed class SameAgain
         variants =
         [
             .. IdeaVariants.For(workshop).Where(variant => variant.Step <= IdeaStep.OtherChoice)
-                .OrderByDescending(variant => variant.Options.ContainsKey(WithSquares)).DistinctBy(variant => variant.Design),
+                .OrderByDescending(variant => variant.Options.ContainsKey(SquareSet.WithSquares)).DistinctBy(variant => variant.Design),
         ];
         pairs = Pairs(workshop);
         labels = new IdeaLabels(workshop.Gifts.Select(gift => gift.Label));
@@ -65,7 +64,7 @@ public sealed class SameAgain
 
     private IEnumerable<AgainChoice> NewDesigns(GivenGift last, string recipient)
     {
-        var known = years.DesignsHadBy(recipient).Concat(workshop.Gifts.Where(gift => GiftYears.IsSame(gift.Recipient, recipient)).Select(gift => gift.Design)).ToArray();
+        var known = years.DesignsKnownTo(recipient, workshop.Gifts);
         return variants.Where(variant => !known.Any(key => GiftYears.IsSame(key, variant.Design)))
             .OrderBy(variant => taken.Count(other => last.Circle.Length > 0 && GiftYears.IsSame(other.Circle, last.Circle) && GiftYears.IsSame(other.Design, variant.Design)))
             .Select(variant => new AgainChoice(GiftOf(variant, last, recipient, ""), variant.Title, ""));

@@ -17,11 +17,13 @@ internal sealed class CalendarVariants
     private readonly CalendarRequest request;
     private readonly WorkCalendar calendar;
     private readonly string[] late;
+    private readonly WorthVariants worth;
 
     internal CalendarVariants(CalendarRequest request, WorkCalendar calendar)
     {
         (this.request, this.calendar) = (request with { Before = null }, calendar);
         late = [.. calendar.Gifts.Where(g => g.IsLate).Select(g => g.Gift)];
+        worth = new(this.request, late);
     }
 
     private Shop Shop => request.Plan.Request.Shop;
@@ -29,9 +31,9 @@ internal sealed class CalendarVariants
     private IEnumerable<Gift> LateGifts => late.Select(label => request.Plan.Request.Gifts.FirstOrDefault(g => g.Label == label)).OfType<Gift>();
 
     /// <summary>Ways out of late dates first, then what tells about the shop, last what takes a plan of its own and so most time.</summary>
-    internal IEnumerable<CalendarVariant> All() => late.Length == 0 ? OfTheShop() : [.. new WorthVariants(request, late).Bought(), .. LeavingOut(), .. OneEvening(), .. GiftFinishes(), .. OfTheShop(), .. new OtherDesigns(request).For(LateGifts)];
+    internal IEnumerable<CalendarVariant> All() => late.Length == 0 ? OfTheShop() : [.. worth.Bought(), .. LeavingOut(), .. OneEvening(), .. GiftFinishes(), .. OfTheShop(), .. new OtherDesigns(request).For(LateGifts)];
 
-    private IEnumerable<CalendarVariant> OfTheShop() => [.. WeeklyEvenings(), .. MachineHours(), .. Helper(), .. Clamps(), .. Finishes(), .. Glues(), .. new WorthVariants(request, late).Jigs()];
+    private IEnumerable<CalendarVariant> OfTheShop() => [.. WeeklyEvenings(), .. MachineHours(), .. Helper(), .. Clamps(), .. Finishes(), .. Glues(), .. worth.Jigs()];
 
     private IEnumerable<CalendarVariant> Helper()
     {

@@ -17,7 +17,7 @@ internal sealed class OtherDesigns(CalendarRequest request)
     private const int FewestPieces = 2;
 
     private readonly PlanRequest plan = request.Plan.Request;
-    private readonly Design[] designs = [.. request.Plan.Request.Designs.Concat(DesignCatalogue.BuiltIn).DistinctBy(d => d.Key)];
+    private readonly ImmutableArray<Design> designs = DesignCatalogue.With(request.Plan.Request.Designs);
 
     /// <summary>Those of late gifts, the least important gifts first.</summary>
     internal IEnumerable<CalendarVariant> For(IEnumerable<Gift> late) =>

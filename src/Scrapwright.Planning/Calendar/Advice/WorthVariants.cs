@@ -15,19 +15,13 @@ internal sealed class WorthVariants
     private readonly string[] late;
     private readonly WorthAnswer worth;
     private readonly WorthWords words;
+    private readonly PieceUse use;
 
     internal WorthVariants(CalendarRequest request, string[] late)
     {
         (this.request, this.late) = (request, late);
-        worth = WorthAnswer.Of(new()
-        {
-            Plan = request.Plan,
-            HourWorth = request.HourWorth,
-            Prices = request.Prices,
-            Jigs = request.Jigs,
-            Times = request.Times,
-            Done = [.. request.Done.Select(d => d.Task)],
-        });
+        worth = WorthAnswer.Of(WorthRequest.Of(request));
+        use = new(request.Plan);
         words = new(request.HourWorth);
     }
 
@@ -47,11 +41,8 @@ internal sealed class WorthVariants
         };
     }
 
-    private HashSet<string> Tasks(CalendarProblem problem, ThingWorth thing)
-    {
-        var use = new PieceUse(request.Plan);
-        return [.. problem.Work.Tasks.Where(t => thing.Part is { } part ? use.IsOnlyFor(t, thing.Gift, part.Key) : t.Gifts is [var only] && only == thing.Gift).Select(t => t.Id)];
-    }
+    private HashSet<string> Tasks(CalendarProblem problem, ThingWorth thing) =>
+        [.. problem.Work.Tasks.Where(t => thing.Part is { } part ? use.IsOnlyFor(t, thing.Gift, part.Key) : t.Gifts is [var only] && only == thing.Gift).Select(t => t.Id)];
 
     private CalendarVariant Made(JigWorth jig) => new(
         OtherwiseKind.MakeJig, $"a {Name(jig)} made first ({WorthWords.Time(jig.Jig.MakeMinutes)})", $"Would you make a {Name(jig)} first ({WorthWords.Time(jig.Jig.MakeMinutes)})", request)

@@ -58,14 +58,7 @@ public sealed class CalendarScreenTests : ScreenTest
     [Fact]
     public async Task A_line_is_dragged_to_another_day_on_a_wide_screen()
     {
-        await FillWithExampleAsync();
-        await PlanAsync();
-        using var http = Api();
-        (await http.PostAsJsonAsync("/api/calendar", new { seconds = 2, start = "2027-05-03T12:00:00Z" })).EnsureSuccessStatusCode();
-        var page = await OpenAsync("/calendar", 1280, 900);
-        var line = page.Locator("[data-day='2027-05-04'] .day-line").First;
-        await line.ScrollIntoViewIfNeededAsync();
-        var name = await line.GetAttributeAsync("data-line");
+        var (page, line, name) = await FirstLineAsync();
         var from = (await line.BoundingBoxAsync())!;
         var to = (await page.Locator("[data-day='2027-05-06'] h3").BoundingBoxAsync())!;
 
@@ -83,28 +76,12 @@ public sealed class CalendarScreenTests : ScreenTest
     [Fact]
     public async Task A_finger_drags_a_line_by_its_grip()
     {
-        await FillWithExampleAsync();
-        await PlanAsync();
-        using var http = Api();
-        (await http.PostAsJsonAsync("/api/calendar", new { seconds = 2, start = "2027-05-03T12:00:00Z" })).EnsureSuccessStatusCode();
-        var page = await OpenAsync("/calendar", 1280, 900);
-        var line = page.Locator("[data-day='2027-05-04'] .day-line").First;
-        await line.ScrollIntoViewIfNeededAsync();
-        var name = await line.GetAttributeAsync("data-line");
+        var (page, line, name) = await FirstLineAsync();
         var grip = (await line.Locator(".day-grip").BoundingBoxAsync())!;
         var day = (await page.Locator("[data-day='2027-05-06'] h3").BoundingBoxAsync())!;
-        var (fromX, fromY, toX, toY) = (grip.X + (grip.Width / 2), grip.Y + (grip.Height / 2), day.X + 30, day.Y + 10);
-        var finger = await page.Context.NewCDPSessionAsync(page);
-        await finger.SendAsync("Emulation.setTouchEmulationEnabled", new() { ["enabled"] = true });
-
-        await TouchAsync("touchStart", fromX, fromY);
-        foreach (var step in Enumerable.Range(1, 8)) await TouchAsync("touchMove", fromX + ((toX - fromX) * step / 8), fromY + ((toY - fromY) * step / 8));
-        await finger.SendAsync("Input.dispatchTouchEvent", new() { ["type"] = "touchEnd", ["touchPoints"] = Array.Empty<object>() });
+        await DragWithFingerAsync(await FingerAsync(page), (grip.X + (grip.Width / 2), grip.Y + (grip.Height / 2)), (day.X + 30, day.Y + 10));
 
         await Assertions.Expect(page.Locator($"[data-day='2027-05-06'] .day-line[data-line='{name}']")).ToHaveAttributeAsync("aria-pressed", "true");
-
-        Task TouchAsync(string type, double x, double y) =>
-            finger.SendAsync("Input.dispatchTouchEvent", new() { ["type"] = type, ["touchPoints"] = new[] { new Dictionary<string, object> { ["x"] = x, ["y"] = y } } });
     }
 
     [Fact]
@@ -146,6 +123,19 @@ public sealed class CalendarScreenTests : ScreenTest
         await Assertions.Expect(page.Locator("#hours-monday-until-0-hint")).ToHaveTextAsync("");
         using var http = Api();
         Assert.Contains("\"until\":\"20:00\"", await http.GetStringAsync("/api/hours"), StringComparison.Ordinal);
+    }
+
+    /// <summary>The calendar of the example on a wide screen, and the first line of Tuesday 4 May in sight.</summary>
+    private async Task<(IPage Page, ILocator Line, string? Name)> FirstLineAsync()
+    {
+        await FillWithExampleAsync();
+        await PlanAsync();
+        using var http = Api();
+        (await http.PostAsJsonAsync("/api/calendar", new { seconds = 2, start = "2027-05-03T12:00:00Z" })).EnsureSuccessStatusCode();
+        var page = await OpenAsync("/calendar", 1280, 900);
+        var line = page.Locator("[data-day='2027-05-04'] .day-line").First;
+        await line.ScrollIntoViewIfNeededAsync();
+        return (page, line, await line.GetAttributeAsync("data-line"));
     }
 
     private HttpClient Api()

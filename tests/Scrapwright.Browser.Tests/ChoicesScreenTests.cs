@@ -72,22 +72,16 @@ public sealed class ChoicesScreenTests : ScreenTest
     {
         var glueUp = await PlanAsync();
         var page = await OpenAsync("/plan", 390, 844);
-        var finger = await page.Context.NewCDPSessionAsync(page);
-        await finger.SendAsync("Emulation.setTouchEmulationEnabled", new() { ["enabled"] = true });
+        var finger = await FingerAsync(page);
         var card = await MoveStripsAsync(page, glueUp.Id);
         var (x, from, to) = await BetweenAsync(card, 0, 1);
         var scrolled = await page.EvaluateAsync<double>("() => window.scrollY");
 
-        await TouchAsync("touchStart", from);
-        foreach (var step in Enumerable.Range(1, 8)) await TouchAsync("touchMove", from + ((to - from) * step / 8));
-        await finger.SendAsync("Input.dispatchTouchEvent", new() { ["type"] = "touchEnd", ["touchPoints"] = Array.Empty<object>() });
+        await DragWithFingerAsync(finger, (x, from), (x, to));
 
         await Assertions.Expect(Places(card).Nth(1)).ToContainTextAsync(glueUp.FromUpperEdge[0]);
         Assert.Equal(scrolled, await page.EvaluateAsync<double>("() => window.scrollY"));
         await Assertions.Expect(card.Locator(".audit-says")).ToContainTextAsync(new Regex("The audit (agrees|says no)"));
-
-        Task TouchAsync(string type, double y) =>
-            finger.SendAsync("Input.dispatchTouchEvent", new() { ["type"] = type, ["touchPoints"] = new[] { new Dictionary<string, object> { ["x"] = x, ["y"] = y } } });
     }
 
     [Theory, MemberData(nameof(Sizes))]

@@ -97,4 +97,23 @@ public abstract class ScreenTest : IAsyncLifetime
         var over = await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
         Assert.True(over <= 0, $"{page.Url} is {over} px wider than the screen.");
     }
+
+    /// <summary>Drags with a finger from one place to another.</summary>
+    protected static async Task DragWithFingerAsync(ICDPSession finger, (double X, double Y) from, (double X, double Y) to)
+    {
+        await TouchAsync("touchStart", from.X, from.Y);
+        foreach (var step in Enumerable.Range(1, 8)) await TouchAsync("touchMove", from.X + ((to.X - from.X) * step / 8), from.Y + ((to.Y - from.Y) * step / 8));
+        await finger.SendAsync("Input.dispatchTouchEvent", new() { ["type"] = "touchEnd", ["touchPoints"] = Array.Empty<object>() });
+
+        Task TouchAsync(string type, double x, double y) =>
+            finger.SendAsync("Input.dispatchTouchEvent", new() { ["type"] = type, ["touchPoints"] = new[] { new Dictionary<string, object> { ["x"] = x, ["y"] = y } } });
+    }
+
+    /// <summary>A page that is touched from now on.</summary>
+    protected static async Task<ICDPSession> FingerAsync(IPage page)
+    {
+        var finger = await page.Context.NewCDPSessionAsync(page);
+        await finger.SendAsync("Emulation.setTouchEmulationEnabled", new() { ["enabled"] = true });
+        return finger;
+    }
 }

@@ -21,23 +21,23 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
     public override async Task<int> ExecuteAsync(CommandContext context, CalendarSettings settings, CancellationToken cancellationToken)
     {
         var plan = FormerPlan.Read(settings.Plan);
-        if (plan is not FileOutcome<Plan>.Read { Content: { } content }) return Refused(plan);
+        if (plan is not FileOutcome<Plan>.Read { Content: { } content }) return Refusal.Write(terminal, plan);
         var request = new CalendarRequest { Plan = content, HomeZone = TimeZoneInfo.Local, Start = DateTimeOffset.Now };
         if (settings.Workshop is { } folder)
         {
             var hours = WorkshopFolder.ReadHours(folder);
-            if (hours is not FileOutcome<WorkHours>.Read { Content: { } known }) return Refused(hours);
+            if (hours is not FileOutcome<WorkHours>.Read { Content: { } known }) return Refusal.Write(terminal, hours);
             var workshop = ReadFolder.Read(folder, settings.StartByClock is { } from ? DateOnly.FromDateTime(from) : null);
-            if (workshop is not FileOutcome<ReadFolder>.Read { Content: { } now }) return Refused(workshop);
+            if (workshop is not FileOutcome<ReadFolder>.Read { Content: { } now }) return Refusal.Write(terminal, workshop);
             var notes = WorkshopFolder.ReadNotes(folder);
-            if (notes is not FileOutcome<WorkshopNotes>.Read { Content: { } noted }) return Refused(notes);
+            if (notes is not FileOutcome<WorkshopNotes>.Read { Content: { } noted }) return Refusal.Write(terminal, notes);
             request = request with { Hours = known, Gifts = now.Dated.Gifts, Times = noted.Times, Prices = noted.Prices, Jigs = noted.Jigs, HourWorth = now.Dated.Shop.HourWorth };
         }
 
         if (settings.Before is { } former)
         {
             var before = CalendarReading.Read(former);
-            if (before is not FileOutcome<WorkCalendar>.Read { Content: { } kept }) return Refused(before);
+            if (before is not FileOutcome<WorkCalendar>.Read { Content: { } kept }) return Refusal.Write(terminal, before);
             request = request with { Before = kept };
         }
 
@@ -101,8 +101,4 @@ internal sealed class CalendarCommand(Terminal terminal) : AsyncCommand<Calendar
         files.Keep();
         return written;
     }
-
-    private int Refused<T>(FileOutcome<T> outcome) => outcome is FileOutcome<T>.Refused refused
-        ? Refusal.Write(terminal, refused.Problems, refused.More)
-        : throw new InvalidOperationException("An outcome of another kind.");
 }

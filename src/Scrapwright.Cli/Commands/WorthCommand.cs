@@ -13,22 +13,18 @@ internal sealed class WorthCommand(Terminal terminal) : Command<WorthSettings>
     public override int Execute(CommandContext context, WorthSettings settings, CancellationToken cancellationToken)
     {
         var plan = FormerPlan.Read(settings.Plan);
-        if (plan is not FileOutcome<Plan>.Read { Content: { } content }) return Refused(plan);
+        if (plan is not FileOutcome<Plan>.Read { Content: { } content }) return Refusal.Write(terminal, plan);
         var request = new WorthRequest { Plan = content, HourWorth = content.Request.Shop.HourWorth };
         if (settings.Workshop is { } folder)
         {
             var workshop = WorkshopFolder.Read(folder);
-            if (workshop is not FileOutcome<PlanRequest>.Read { Content: { } now }) return Refused(workshop);
+            if (workshop is not FileOutcome<PlanRequest>.Read { Content: { } now }) return Refusal.Write(terminal, workshop);
             var notes = WorkshopFolder.ReadNotes(folder);
-            if (notes is not FileOutcome<WorkshopNotes>.Read { Content: { } noted }) return Refused(notes);
+            if (notes is not FileOutcome<WorkshopNotes>.Read { Content: { } noted }) return Refusal.Write(terminal, notes);
             request = request with { HourWorth = now.Shop.HourWorth, Prices = noted.Prices, Jigs = noted.Jigs, Times = noted.Times };
         }
 
         foreach (var line in WorthText.Lines(WorthAnswer.Of(request), content)) terminal.Out.WriteLine(line);
         return ExitCodes.Done;
     }
-
-    private int Refused<T>(FileOutcome<T> outcome) => outcome is FileOutcome<T>.Refused refused
-        ? Refusal.Write(terminal, refused.Problems, refused.More)
-        : throw new InvalidOperationException("An outcome of another kind.");
 }

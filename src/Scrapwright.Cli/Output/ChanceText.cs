@@ -24,8 +24,8 @@ internal static class ChanceText
         if (gift.PerMille is null) yield break;
         yield return gift.StartBy is { } start ? $"start by {Day(start)}" : "no evening left to start in time";
         if (gift.StartBy is not null && gift.SafeStartBy is null) yield return $"no start is early enough to be in time {asked}";
-        if (gift.SafeStartBy is { } safe && safe.Date != gift.StartBy?.Date) yield return $"by {Day(safe)} to be in time {asked}";
-        if (gift.EveningsToKeepFree is { } keep && keep > gift.EveningsLeft) yield return $"keep {keep} evening{(keep == 1 ? "" : "s")} free at the end instead of {gift.EveningsLeft}";
+        if (gift.EarlierStartBy is { } safe) yield return $"by {Day(safe)} to be in time {asked}";
+        if (gift.TooFewEvenings is { } keep) yield return $"keep {keep} evening{(keep == 1 ? "" : "s")} free at the end instead of {gift.EveningsLeft}";
     }
 
     private static string Day(DateOnly day) => day.ToString("dddd d MMMM", CultureInfo.InvariantCulture);

@@ -13,6 +13,12 @@ internal static class Refusal
         return ExitCodes.Of(problems);
     }
 
+    /// <summary>What was read and could not be.</summary>
+    /// <exception cref="InvalidOperationException">It could.</exception>
+    internal static int Write<T>(Terminal terminal, FileOutcome<T> outcome) => outcome is FileOutcome<T>.Refused refused
+        ? Write(terminal, refused.Problems, refused.More)
+        : throw new InvalidOperationException("An outcome of another kind.");
+
     /// <summary>A file or folder that cannot be used.</summary>
     internal static int Write(Terminal terminal, string place, string found, string expected) =>
         Write(terminal, [new FileProblem(place, 0, 0, found.TrimEnd('.').ReplaceLineEndings(" "), expected)]);

@@ -19,4 +19,8 @@ public sealed record ApiProblem
 
     /// <summary>Each wrong field; may be empty.</summary>
     public ImmutableArray<FieldProblem> Problems { get; init; } = [];
+
+    /// <summary>A problem in one line, for an undo that failed; empty for none.</summary>
+    /// <param name="problem">The problem, or null.</param>
+    public static string Line(ApiProblem? problem) => problem is null ? "" : $"{problem.Title} {problem.Detail}";
 }

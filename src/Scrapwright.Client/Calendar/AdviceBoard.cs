@@ -62,16 +62,12 @@ public sealed class AdviceBoard(Server server, CalendarBoard calendars, Undoing 
         Changed?.Invoke();
     }
 
-    /// <summary>Ends the question: it is answered with what is known. Said again until it is: the question itself may still be on its way.</summary>
+    /// <summary>Ends the question: it is answered with what is known.</summary>
     public async Task EndAsync()
     {
         IsEnding = true;
         Changed?.Invoke();
-        while (IsAsking && server.IsReachable)
-        {
-            await server.PostAsync<bool>(ApiRoutes.CalendarWhyEnd);
-            await Task.Delay(TimeSpan.FromSeconds(1));
-        }
+        await server.EndAsync(ApiRoutes.CalendarWhyEnd, () => IsAsking);
     }
 
     /// <summary>Takes other hours and makes the calendar again; the undo bar gives the hours back.</summary>
@@ -99,6 +95,6 @@ public sealed class AdviceBoard(Server server, CalendarBoard calendars, Undoing 
     {
         var answer = await server.PutAsync<WorkHours>(ApiRoutes.Hours, hours);
         await calendars.LoadAsync();
-        return answer.Problem is { } refused ? $"{refused.Title} {refused.Detail}" : "";
+        return ApiProblem.Line(answer.Problem);
     }
 }

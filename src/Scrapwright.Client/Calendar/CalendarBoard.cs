@@ -70,7 +70,7 @@ public sealed class CalendarBoard(Server server, Undoing undoing)
         var before = View?.Marks ?? new();
         var problem = await ChangeAsync(marks => isDone ? marks.WithDone(tasks, end) : marks.WithoutDone(open));
         if (problem is not null) return problem;
-        undoing.Remember(new Undo(thing, async () => await ChangeAsync(_ => before) is { } refused ? $"{refused.Title} {refused.Detail}" : "", isDone ? "marked as done" : "marked as not done"));
+        undoing.Remember(new Undo(thing, async () => ApiProblem.Line(await ChangeAsync(_ => before)), isDone ? "marked as done" : "marked as not done"));
         return null;
     }
 

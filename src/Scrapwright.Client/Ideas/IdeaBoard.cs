@@ -38,16 +38,12 @@ public sealed class IdeaBoard(Server server, Workshop workshop)
     /// <summary>True once the question is being ended.</summary>
     public bool IsEnding { get; private set; }
 
-    /// <summary>Ends the question: it is answered with what is known. Said again until it is: the question itself may still be on its way.</summary>
+    /// <summary>Ends the question: it is answered with what is known.</summary>
     public async Task EndAsync()
     {
         IsEnding = true;
         Changed?.Invoke();
-        while (IsAsking && server.IsReachable)
-        {
-            await server.PostAsync<bool>(ApiRoutes.IdeasEnd);
-            await Task.Delay(TimeSpan.FromSeconds(1));
-        }
+        await server.EndAsync(ApiRoutes.IdeasEnd, () => IsAsking);
     }
 
     /// <summary>Puts gifts on the list, each with a label that is still free.</summary>

@@ -47,7 +47,7 @@ public sealed class KeptChoices(Server server, Workshop workshop, PlanRun run, U
     public async Task<ApiProblem?> ChangeAsync(string thing, string deed, Func<MakerChoices, MakerChoices> change, Func<MakerChoices, MakerChoices> back)
     {
         var problem = await ChangeAsync(change);
-        if (problem is null) undoing.Remember(new Undo(thing, async () => await ChangeAsync(back) is { } refused ? $"{refused.Title} {refused.Detail}" : "", deed));
+        if (problem is null) undoing.Remember(new Undo(thing, async () => ApiProblem.Line(await ChangeAsync(back)), deed));
         return problem;
     }
 

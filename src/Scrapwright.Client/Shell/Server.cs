@@ -30,6 +30,19 @@ public sealed class Server(HttpClient http)
     /// <summary>POST of any content.</summary>
     public Task<Answer<T>> SendAsync<T>(string address, HttpContent content) => AskAsync<T>(HttpMethod.Post, address, content);
 
+    /// <summary>POST without a body, to end a question early; said again until it is answered: the question itself may still be on its way.</summary>
+    /// <param name="address">Where questions are ended.</param>
+    /// <param name="isOpen">Whether it is still to be answered.</param>
+    public async Task EndAsync(string address, Func<bool> isOpen)
+    {
+        ArgumentNullException.ThrowIfNull(isOpen);
+        while (isOpen() && IsReachable)
+        {
+            await PostAsync<bool>(address);
+            await Task.Delay(TimeSpan.FromSeconds(1));
+        }
+    }
+
     private static JsonContent? Json(object? body) =>
         body is null ? null : JsonContent.Create(body, body.GetType(), options: PlanJson.Options);
 

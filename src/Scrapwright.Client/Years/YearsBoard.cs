@@ -29,6 +29,9 @@ public sealed class YearsBoard(Server server, Workshop workshop)
     /// <summary>Occasions with the dates they stand on, the next first.</summary>
     public IEnumerable<(OccasionRow Row, DateOnly Date)> InOrder => Occasions.Select(row => (row, row.Occasion.StandsOn(Today))).OrderBy(o => o.Item2).ThenBy(o => o.row.Id);
 
+    /// <summary>Everybody who was given something or has a gift on the list, each once.</summary>
+    public IEnumerable<string> People => Given.Select(row => row.Given.Recipient).Concat(workshop.Gifts.Select(row => row.Gift.Recipient)).Where(name => name.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>Reads both, each time anew: another device may have changed them.</summary>
     public async Task<ApiProblem?> LoadAsync()
     {

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Scrapwright.Core.Calendar;
 
 /// <summary>How likely a gift is ready by its day when tasks take shorter or longer than planned.</summary>
@@ -26,4 +28,12 @@ public sealed record ReadyChance
 
     /// <summary>How many evenings are left there now. [1], from zero; null without a date</summary>
     public int? EveningsLeft { get; init; }
+
+    /// <summary>The day to start by for it to be as sure as asked for; null when no start is early enough, or when it is the day of <see cref="StartBy"/> anyway.</summary>
+    [JsonIgnore]
+    public DateTimeOffset? EarlierStartBy => SafeStartBy is { } safe && safe.Date != StartBy?.Date ? safe : null;
+
+    /// <summary>Evenings to keep free, where fewer are left; null where enough are.</summary>
+    [JsonIgnore]
+    public int? TooFewEvenings => EveningsToKeepFree > EveningsLeft ? EveningsToKeepFree : null;
 }

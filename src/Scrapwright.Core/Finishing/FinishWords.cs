@@ -37,9 +37,7 @@ internal static class FinishWords
     private static string Coat(Finish finish)
     {
         var steps = FinishSteps.For(finish).Where(s => s.Coat == 1).ToArray();
-        return string.Join("; ", steps.Select((s, i) => Small(s.Text.TrimEnd('.')) + (i + 1 < steps.Length && s.WaitMinutes > 0 ? $", {s.WaitMinutes} min" : "")))
+        return string.Join("; ", steps.Select((s, i) => FirstLetter.Small(s.Text.TrimEnd('.')) + (i + 1 < steps.Length && s.WaitMinutes > 0 ? $", {s.WaitMinutes} min" : "")))
             + (finish.Method == FinishMethod.Brush ? "; sand lightly between coats" : "");
     }
-
-    private static string Small(string text) => char.ToLowerInvariant(text[0]) + text[1..];
 }

@@ -41,18 +41,16 @@ internal static class StationPages
         var found = species.Select(key => SpeciesTable.FindKey(key))
             .Select(s => (Species: s, Caution: s?.Cautions.FirstOrDefault(which)))
             .Where(s => s.Caution is not null)
-            .Select(s => $"{Capital(s.Species!.Name)}: {Shorter(s.Caution!)}").ToArray();
+            .Select(s => $"{FirstLetter.Large(s.Species!.Name)}: {Shorter(s.Caution!)}").ToArray();
         if (found.Length > 0) yield return lead + string.Join(". ", found) + ".";
     }
-
-    private static string Capital(string text) => text.Length == 0 ? "" : char.ToUpperInvariant(text[0]) + text[1..];
 
     private static string Shorter(string caution)
     {
         var end = new[] { caution.IndexOf('[', StringComparison.Ordinal), caution.IndexOf('.', StringComparison.Ordinal), caution.IndexOf(", from ", StringComparison.Ordinal), caution.IndexOf(", strength", StringComparison.Ordinal) }
             .Where(i => i > 0).DefaultIfEmpty(caution.Length).Min();
         var text = caution[..end].Trim().TrimEnd(',');
-        return text.Length == 0 ? "" : char.ToLowerInvariant(text[0]) + text[1..];
+        return FirstLetter.Small(text);
     }
 
     private static IEnumerable<Block> StepBlocks(PlanFacts facts, Step step, double width)

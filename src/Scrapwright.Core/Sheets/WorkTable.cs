@@ -13,7 +13,7 @@ internal static class WorkTable
         var settings = showSetting && step.Operation is not (Operation.Rip or Operation.RoughRip) && step.Works.Any(w => w.Setting.IsPositive);
         var table = settings
             ? new Table(facts.Hatches, Table.Fit(width, 1, new Column("", 7), new("Piece", 30), new("Wood", 36), new("Now", 46),
-                new(Capital(StationPages.SettingWord(step.Operation)), 28, true), new(Axis(step.Operation), 26, true), new("Reading", 24)))
+                new(FirstLetter.Large(StationPages.SettingWord(step.Operation)), 28, true), new(Axis(step.Operation), 26, true), new("Reading", 24)))
             : new Table(facts.Hatches, Table.Fit(width, 1, new Column("", 7), new("Piece", 40), new("Wood", 38), new("Now", 50),
                 new(Axis(step.Operation), 30, true), new("Reading", 26)));
         foreach (var work in step.Works) Rows(facts, step, work, table, settings);
@@ -91,6 +91,4 @@ internal static class WorkTable
             or Operation.Assemble or Operation.Finish => "",
         _ => "Thickness then",
     };
-
-    private static string Capital(string text) => text.Length == 0 ? "" : char.ToUpperInvariant(text[0]) + text[1..];
 }

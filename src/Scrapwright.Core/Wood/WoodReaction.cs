@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Scrapwright.Core.Measures;
 
 namespace Scrapwright.Core.Wood;
 
@@ -45,7 +46,7 @@ public sealed record WoodReaction
             string kinds = Kinds.IsEmpty ? ways : $"{Listed(Kinds.Select(Word))} ({ways})";
             string strength = Strength == 0 ? "" : $", strength {new string('+', Strength)} of {new string('+', MostStrength)}";
             string text = $"{kinds}, from {string.Join(", ", Origins.Select(Word))}{strength} [{Source.Key}]";
-            return Only.Length > 0 ? $"{Only}: {text}" : char.ToUpperInvariant(text[0]) + text[1..];
+            return Only.Length > 0 ? $"{Only}: {text}" : FirstLetter.Large(text);
         }
     }
 

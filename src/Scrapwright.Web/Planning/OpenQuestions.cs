@@ -1,6 +1,6 @@
 namespace Scrapwright.Web.Planning;
 
-/// <summary>Questions for ideas that are being answered, so that all of them can be ended early with what is known.</summary>
+/// <summary>Questions of one kind that are being answered, so that all of them can be ended early with what is known.</summary>
 internal sealed class OpenQuestions
 {
     private readonly Lock gate = new();

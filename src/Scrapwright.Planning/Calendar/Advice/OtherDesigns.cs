@@ -3,6 +3,7 @@ using System.Globalization;
 using Scrapwright.Core.Calendar;
 using Scrapwright.Core.Designs;
 using Scrapwright.Core.Gifts;
+using Scrapwright.Core.Measures;
 using Scrapwright.Core.Plans;
 
 namespace Scrapwright.Planning.Calendar.Advice;
@@ -46,7 +47,7 @@ internal sealed class OtherDesigns(CalendarRequest request)
             var options = gift.Options.Where(o => known.Parameters.Any(p => p.Key == o.Key)).ToImmutableSortedDictionary(StringComparer.Ordinal);
             yield return Variant(
                 gift, gift with { Design = other.Key, Options = options },
-                $"{Lowered(other.Title)} instead of {Lowered(own.Title)} for {gift.Label}", $"Would a {Lowered(other.Title)} do for {gift.Label} instead of a {Lowered(own.Title)}");
+                $"{FirstLetter.Small(other.Title)} instead of {FirstLetter.Small(own.Title)} for {gift.Label}", $"Would a {FirstLetter.Small(other.Title)} do for {gift.Label} instead of a {FirstLetter.Small(own.Title)}");
         }
     }
 
@@ -59,6 +60,4 @@ internal sealed class OtherDesigns(CalendarRequest request)
 
     private string Option(Gift gift, string key, string otherwise = "") =>
         gift.Options.GetValueOrDefault(key) ?? designs.FirstOrDefault(d => d.Key == gift.Design)?.Options.GetValueOrDefault(key) ?? otherwise;
-
-    private static string Lowered(string title) => char.ToLowerInvariant(title[0]) + title[1..];
 }

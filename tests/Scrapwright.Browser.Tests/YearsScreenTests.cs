@@ -7,6 +7,26 @@ public sealed class YearsScreenTests : ScreenTest
 {
     private static string Day(int days) => DateOnly.FromDateTime(DateTime.Now).AddDays(days).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
+    // Chromium in English asks for month, day and year. It tells of a day after every digit of the year.
+    [Fact]
+    public async Task A_date_typed_digit_by_digit_is_what_was_typed()
+    {
+        var page = await OpenAsync("/occasions", 390, 844);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add an occasion" }).ClickAsync();
+        await page.GetByLabel("Name").FillAsync("Harvest lunch");
+
+        await page.Keyboard.PressAsync("Tab");
+        foreach (var digit in "10022027")
+        {
+            await page.Keyboard.PressAsync($"{digit}");
+            await Task.Delay(50, TestContext.Current.CancellationToken);
+        }
+
+        await Assertions.Expect(page.Locator("#occasion-date")).ToHaveValueAsync("2027-10-02");
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.Locator(".occasion time")).ToHaveAttributeAsync("datetime", "2027-10-02");
+    }
+
     [Theory, MemberData(nameof(Sizes))]
     public async Task An_occasion_is_made_its_gift_is_given_and_taken_back(int width, int height)
     {

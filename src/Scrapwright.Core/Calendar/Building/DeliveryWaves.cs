@@ -3,6 +3,9 @@ namespace Scrapwright.Core.Calendar.Building;
 /// <summary>Orders in which several deliveries at a time go through the shop step by step, so that a setting serves all of them.</summary>
 internal sealed class DeliveryWaves
 {
+    // Settings count less than any part of a step that matters. Our own choice.
+    private const double SettingsInStep = 1000;
+
     private readonly ScheduleFacts facts;
     private readonly int[] depth;
     private readonly int[] place;
@@ -33,6 +36,14 @@ internal sealed class DeliveryWaves
         }
 
         return keys;
+    }
+
+    /// <summary>Keys by task: step by step through all deliveries, each some steps behind the one before it; of each step the settings.</summary>
+    /// <param name="steps">How many steps, from zero (all together); parts of a step are possible.</param>
+    internal double[] Staggered(double steps)
+    {
+        var settings = facts.SetUps.Length + 1.0;
+        return [.. depth.Select((d, t) => d + (place[t] * steps) + ((facts.SetUp[t] + 1) / settings / SettingsInStep))];
     }
 
     /// <summary>By task: how many follow one another before it at most.</summary>

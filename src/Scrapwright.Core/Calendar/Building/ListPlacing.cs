@@ -35,6 +35,9 @@ internal sealed class ListPlacing
     /// <summary>By task: it goes no earlier than this. [min]</summary>
     internal int[] Floor { get; }
 
+    /// <summary>What is placed together.</summary>
+    internal TaskGroups Groups => groups;
+
     /// <summary>By task: its group, in which all are placed together.</summary>
     internal int[] GroupOf => groups.Of;
 
@@ -97,6 +100,10 @@ internal sealed class ListPlacing
 
         return Bench.Placed == facts.Count;
     }
+
+    /// <summary>Places those of a group that are not placed yet, as early as they fit; false, and none of them placed, when there is no place.</summary>
+    /// <param name="group">One that follows only what is placed.</param>
+    internal bool Place(int group) => PlaceGroup(groups.Members[group]);
 
     private bool PlaceGroup(int[] members)
     {

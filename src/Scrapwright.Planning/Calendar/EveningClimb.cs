@@ -1,0 +1,79 @@
+using System.Diagnostics;
+using Scrapwright.Core.Calendar.Building;
+
+namespace Scrapwright.Planning.Calendar;
+
+/// <summary>Passes of evenings one after the other on one thread: any aim, or one near the best so far, often with the first evenings as they were.</summary>
+internal sealed class EveningClimb
+{
+    // How often each evening is filled, and of a hundred passes how many begin anew. Our own choice, by measurement.
+    private const int Fillings = 20;
+    private const int AnewOfHundred = 20;
+
+    // The worth of a date falls quickly from the most urgent on. Our own choice.
+    private const double PowerOfDate = 4;
+
+    private readonly ScheduleFacts facts;
+    private readonly Random random;
+    private readonly EveningFilling filling;
+    private readonly DeliveryWaves waves;
+    private readonly double[] dateRank;
+    private readonly double[] rest;
+    private EveningAim aim;
+    private EveningPath path = new([], []);
+
+    /// <summary>A climb that has not begun.</summary>
+    internal EveningClimb(ScheduleFacts facts, StartRanges ranges, int seed)
+    {
+        this.facts = facts;
+        random = new Random(seed);
+        filling = new EveningFilling(facts, ranges, random);
+        var tails = PriorityRules.Tails(facts);
+        var late = PriorityRules.LateByDue(facts, ranges, tails);
+        waves = new DeliveryWaves(facts, late);
+        dateRank = Ranks([.. late.Select(l => (double)l)]);
+        var longest = Math.Max(1.0, tails.DefaultIfEmpty(0).Max());
+        rest = [.. tails.Select(t => t / longest)];
+        aim = EveningAim.Draw(random);
+    }
+
+    /// <summary>The best so far, or null.</summary>
+    internal PlacedTasks? Best { get; private set; }
+
+    /// <summary>Goes on from a placement when it is better than the best so far.</summary>
+    internal void Consider(PlacedTasks placement)
+    {
+        if (Best is not null && LevelValues.Compare(placement.Values, Best.Values) >= 0) return;
+        Best = placement;
+        path = EveningPath.Of(placement, filling.Groups, filling.Evenings);
+    }
+
+    /// <summary>Tries passes until time or passes are over.</summary>
+    internal void Run(double seconds, int passes, CancellationToken cancellationToken)
+    {
+        var clock = Stopwatch.StartNew();
+        for (var pass = 0; pass < passes && clock.Elapsed.TotalSeconds < seconds && !cancellationToken.IsCancellationRequested; pass++) Try();
+    }
+
+    private void Try()
+    {
+        var isAnew = Best is null || random.Next(100) < AnewOfHundred;
+        var next = isAnew ? EveningAim.Draw(random) : aim.Near(random);
+        var kept = isAnew || random.Next(3) == 0 ? 0 : random.Next(path.Before.Length);
+        var steps = Ranks(waves.Staggered(next.Steps));
+        var ranks = Ranks([.. steps.Select((s, task) => ((1 - next.Dates) * s) + (next.Dates * dateRank[task]))]);
+        double[] worth = [.. rest.Select((r, task) => 1 + (next.WorthOfRest * r) + (next.WorthOfDate * Math.Pow(1 - dateRank[task], PowerOfDate)))];
+        var placement = filling.Run(ranks, worth, next.Chance, Fillings, kept == 0 ? null : path, kept);
+        if (placement is null || (Best is not null && LevelValues.Compare(placement.Values, Best.Values) > 0)) return;
+        (Best, aim, path) = (placement, next, filling.Path);
+    }
+
+    /// <summary>By task: its place when all stand in order, from 0 to 1.</summary>
+    private double[] Ranks(double[] keys)
+    {
+        var ranks = new double[facts.Count];
+        var place = 0;
+        foreach (var task in Enumerable.Range(0, facts.Count).OrderBy(t => keys[t])) ranks[task] = place++ / (double)facts.Count;
+        return ranks;
+    }
+}

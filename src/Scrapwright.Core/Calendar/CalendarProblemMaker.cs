@@ -12,6 +12,9 @@ internal sealed class CalendarProblemMaker
     // Beside a calendar before nobody would have all moved to be ready sooner by less than two days. Our own choice. [min]
     private const int NoticedMinutes = 2880;
 
+    // When all is ready counts in whole hours: for less nobody sets up once more. Our own choice.
+    private const int HourMinutes = 60;
+
     private readonly CalendarRequest request;
     private readonly WorkWindows windows;
     private readonly ClampPool clamps;
@@ -95,7 +98,7 @@ internal sealed class CalendarProblemMaker
         return new(ready.Gift, [.. ready.Last.SelectMany(done.Last)], due, Math.Clamp(gift?.Priority ?? 9, 1, 9), wanted);
     }
 
-    private int ReadyStep => request.Before is null ? 1 : NoticedMinutes;
+    private int ReadyStep => request.Before is null ? HourMinutes : NoticedMinutes;
 
     // When all was ready in the calendar before.
     private int ReadyBefore(HashSet<string> ids) => request.Before is not { } before ? 0 :

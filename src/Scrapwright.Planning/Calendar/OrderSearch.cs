@@ -11,8 +11,8 @@ internal sealed class OrderSearch
     private const int MostInVain = 400;
     private const int MostInVainWithMemory = 2000;
 
-    // With more tasks than this it goes downhill only: the way over what is worse takes too long. Measured on the invented shop of the benchmarks.
-    private const int MostTasksWithMemory = 300;
+    /// <summary>With more tasks than this it goes downhill only: the way over what is worse takes too long. Measured on the invented shop of the benchmarks.</summary>
+    internal const int MostTasksWithMemory = 300;
 
     // Definition: minutes of a day.
     private const int Day = 1440;

@@ -17,8 +17,9 @@ internal sealed class ScheduleSearch
     private const double MostShareOfOrders = 0.4;
     private const double SecondsOfOrders = 8;
 
-    // Evenings are filled first, for a part of the time of orders. Our own choice, by measurement.
-    private const double ShareOfEvenings = 0.4;
+    // Evenings are filled for a part of the time of orders, or of what is left after these. Our own choice, by measurement.
+    private const double ShareOfEvenings = 0.8;
+    private const double ShareOfShortEvenings = 0.25;
 
     // Evenings, orders and stretches take turns. Our own choice, by measurement.
     private const double MostSecondsOfEvenings = 4;
@@ -107,10 +108,11 @@ internal sealed class ScheduleSearch
         var seconds = limits.Deterministic ? double.MaxValue : Math.Min(Left * MostShareOfOrders, SecondsOfOrders * Math.Pow(facts.Count / 120.0, 2));
         var passes = limits.Deterministic ? 200 : int.MaxValue;
         Take(new WaveSearch(facts, ranges, new ListPlacing(facts, ranges)).Run(Best!, seconds, passes, cancellationToken), "Waves");
-        if (IsProven) return;
-        FillEvenings(seconds * ShareOfEvenings, "Evenings");
-        if (IsProven) return;
-        Take(orders.Run(Best!, seconds * (1 - ShareOfEvenings), passes, Bounds, cancellationToken), "Orders");
+        // With few tasks orders save settings that evenings do not; with many only evenings come far.
+        var isLong = facts.Count > OrderSearch.MostTasksWithMemory;
+        if (!IsProven && isLong) FillEvenings(seconds * ShareOfEvenings, "Evenings");
+        if (!IsProven) Take(orders.Run(Best!, seconds * (isLong ? 1 - ShareOfEvenings : 1), passes, Bounds, cancellationToken), "Orders");
+        if (!IsProven && !isLong) FillEvenings(Left * ShareOfShortEvenings, "Evenings");
     }
 
     private void FillEvenings(double seconds, string phase) => Take(evenings.Run(Best!, seconds, limits.Deterministic ? PassesOfEvenings : int.MaxValue, cancellationToken), phase);

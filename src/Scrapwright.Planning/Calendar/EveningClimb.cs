@@ -14,10 +14,12 @@ internal sealed class EveningClimb
     private const double PowerOfDate = 4;
 
     private readonly ScheduleFacts facts;
+    private readonly StartRanges ranges;
     private readonly Random random;
     private readonly EveningFilling filling;
     private readonly DeliveryWaves waves;
-    private readonly double[] dateRank;
+    private readonly long[] tails;
+    private readonly int[] priorities;
     private readonly double[] rest;
     private EveningAim aim;
     private EveningPath path = new([], []);
@@ -25,16 +27,15 @@ internal sealed class EveningClimb
     /// <summary>A climb that has not begun.</summary>
     internal EveningClimb(ScheduleFacts facts, StartRanges ranges, int seed)
     {
-        this.facts = facts;
+        (this.facts, this.ranges) = (facts, ranges);
         random = new Random(seed);
         filling = new EveningFilling(facts, ranges, random);
-        var tails = PriorityRules.Tails(facts);
-        var late = PriorityRules.LateByDue(facts, ranges, tails);
-        waves = new DeliveryWaves(facts, late);
-        dateRank = Ranks([.. late.Select(l => (double)l)]);
+        tails = PriorityRules.Tails(facts);
+        priorities = [.. facts.Deliveries.Select(d => d.Priority)];
+        waves = new DeliveryWaves(facts, PriorityRules.LateByDue(facts, ranges, tails));
         var longest = Math.Max(1.0, tails.DefaultIfEmpty(0).Max());
         rest = [.. tails.Select(t => t / longest)];
-        aim = EveningAim.Draw(random);
+        aim = EveningAim.Draw(random, priorities);
     }
 
     /// <summary>The best so far, or null.</summary>
@@ -58,8 +59,9 @@ internal sealed class EveningClimb
     private void Try()
     {
         var isAnew = Best is null || random.Next(100) < AnewOfHundred;
-        var next = isAnew ? EveningAim.Draw(random) : aim.Near(random);
+        var next = isAnew ? EveningAim.Draw(random, priorities) : aim.Near(random);
         var kept = isAnew || random.Next(3) == 0 ? 0 : random.Next(path.Before.Length);
+        var dateRank = Ranks([.. PriorityRules.LateByDue(facts, ranges, tails, next.Later).Select(late => (double)late)]);
         var steps = Ranks(waves.Staggered(next.Steps));
         var ranks = Ranks([.. steps.Select((s, task) => ((1 - next.Dates) * s) + (next.Dates * dateRank[task]))]);
         double[] worth = [.. rest.Select((r, task) => 1 + (next.WorthOfRest * r) + (next.WorthOfDate * Math.Pow(1 - dateRank[task], PowerOfDate)))];

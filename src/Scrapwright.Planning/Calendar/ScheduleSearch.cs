@@ -18,7 +18,7 @@ internal sealed class ScheduleSearch
     private const double SecondsOfOrders = 8;
 
     // Evenings are filled for a part of the time of orders, or of what is left after these. Our own choice, by measurement.
-    private const double ShareOfEvenings = 0.8;
+    private const double ShareOfEvenings = 0.7;
     private const double ShareOfShortEvenings = 0.25;
 
     // Evenings, orders and stretches take turns. Our own choice, by measurement.
@@ -108,11 +108,11 @@ internal sealed class ScheduleSearch
         var seconds = limits.Deterministic ? double.MaxValue : Math.Min(Left * MostShareOfOrders, SecondsOfOrders * Math.Pow(facts.Count / 120.0, 2));
         var passes = limits.Deterministic ? 200 : int.MaxValue;
         Take(new WaveSearch(facts, ranges, new ListPlacing(facts, ranges)).Run(Best!, seconds, passes, cancellationToken), "Waves");
-        // With few tasks orders save settings that evenings do not; with many only evenings come far.
-        var isLong = facts.Count > OrderSearch.MostTasksWithMemory;
-        if (!IsProven && isLong) FillEvenings(seconds * ShareOfEvenings, "Evenings");
-        if (!IsProven) Take(orders.Run(Best!, seconds * (isLong ? 1 - ShareOfEvenings : 1), passes, Bounds, cancellationToken), "Orders");
-        if (!IsProven && !isLong) FillEvenings(Left * ShareOfShortEvenings, "Evenings");
+        // Where dates are kept and tasks are few, orders save settings that evenings do not; else evenings come farther.
+        var isHard = facts.Count > OrderSearch.MostTasksWithMemory || facts.Levels.Select((l, i) => l.Kind == ScheduleLevelKind.Lateness && Best!.Values[i] > Bounds[i]).Any(isLate => isLate);
+        if (!IsProven && isHard) FillEvenings(seconds * ShareOfEvenings, "Evenings");
+        if (!IsProven) Take(orders.Run(Best!, isHard ? seconds * (1 - ShareOfEvenings) : seconds, passes, Bounds, cancellationToken), "Orders");
+        if (!IsProven && !isHard) FillEvenings(Left * ShareOfShortEvenings, "Evenings");
     }
 
     private void FillEvenings(double seconds, string phase) => Take(evenings.Run(Best!, seconds, limits.Deterministic ? PassesOfEvenings : int.MaxValue, cancellationToken), phase);

@@ -43,13 +43,18 @@ internal static class PriorityRules
     }
 
     /// <summary>By task: the latest start that has its deliveries ready when they are due, dates counted from the most urgent that wait for it.</summary>
-    internal static long[] LateByDue(ScheduleFacts facts, StartRanges ranges, long[] tail)
+    /// <param name="facts">The problem.</param>
+    /// <param name="ranges">When tasks can start.</param>
+    /// <param name="tail">By task: what comes after its start.</param>
+    /// <param name="later">By delivery: its date is taken to be so much later; null for none. [min]</param>
+    internal static long[] LateByDue(ScheduleFacts facts, StartRanges ranges, long[] tail, long[]? later = null)
     {
         var late = new long[facts.Count];
         for (var task = 0; task < facts.Count; task++) late[task] = Math.Min(ranges.Latest[task], facts.Problem.HorizonMinutes - tail[task]);
-        foreach (var delivery in facts.Deliveries.Where(d => d.Due is not null))
+        for (var d = 0; d < facts.Deliveries.Length; d++)
         {
-            foreach (var (task, wait) in delivery.Last) late[task] = Math.Min(late[task], delivery.Due!.Value - wait - facts.Minutes[task]);
+            if (facts.Deliveries[d].Due is not { } due) continue;
+            foreach (var (task, wait) in facts.Deliveries[d].Last) late[task] = Math.Min(late[task], due + (later?[d] ?? 0) - wait - facts.Minutes[task]);
         }
 
         for (var i = facts.Count - 1; i >= 0; i--)

@@ -22,17 +22,11 @@ internal sealed class EveningSearch
     internal PlacedTasks Run(PlacedTasks first, double seconds, int passes, CancellationToken cancellationToken)
     {
         if (climbs.Length == 0) return first;
-        Parallel.ForEach(climbs, new ParallelOptions { MaxDegreeOfParallelism = climbs.Length }, climb =>
+        return BestOfThreads.Find(climbs, climb =>
         {
             climb.Consider(first);
             climb.Run(seconds, passes, cancellationToken);
+            return climb.Best!;
         });
-        var best = first;
-        foreach (var climb in climbs)
-        {
-            if (LevelValues.Compare(climb.Best!.Values, best.Values) < 0) best = climb.Best;
-        }
-
-        return best;
     }
 }

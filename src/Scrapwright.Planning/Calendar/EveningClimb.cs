@@ -53,10 +53,12 @@ internal sealed class EveningClimb
     internal void Run(double seconds, int passes, CancellationToken cancellationToken)
     {
         var clock = Stopwatch.StartNew();
-        for (var pass = 0; pass < passes && clock.Elapsed.TotalSeconds < seconds && !cancellationToken.IsCancellationRequested; pass++) Try();
+        for (var pass = 0; pass < passes && MayGoOn(); pass++) Try(MayGoOn);
+
+        bool MayGoOn() => clock.Elapsed.TotalSeconds < seconds && !cancellationToken.IsCancellationRequested;
     }
 
-    private void Try()
+    private void Try(Func<bool> mayGoOn)
     {
         var isAnew = Best is null || random.Next(100) < AnewOfHundred;
         var next = isAnew ? EveningAim.Draw(random, priorities) : aim.Near(random);
@@ -65,7 +67,7 @@ internal sealed class EveningClimb
         var steps = Ranks(waves.Staggered(next.Steps));
         var ranks = Ranks([.. steps.Select((s, task) => ((1 - next.Dates) * s) + (next.Dates * dateRank[task]))]);
         double[] worth = [.. rest.Select((r, task) => 1 + (next.WorthOfRest * r) + (next.WorthOfDate * Math.Pow(1 - dateRank[task], PowerOfDate)))];
-        var placement = filling.Run(ranks, worth, next.Chance, Fillings, kept == 0 ? null : path, kept);
+        var placement = filling.Run(ranks, worth, next.Chance, Fillings, kept == 0 ? null : path, kept, mayGoOn);
         if (placement is null || (Best is not null && LevelValues.Compare(placement.Values, Best.Values) > 0)) return;
         (Best, aim, path) = (placement, next, filling.Path);
     }

@@ -40,18 +40,20 @@ internal sealed class EveningFilling
     /// <summary>The path of the last filling.</summary>
     internal EveningPath Path => new([.. order.Select(o => o.Group)], [.. before]);
 
-    /// <summary>Fills all evenings; null when not all tasks find a place.</summary>
+    /// <summary>Fills all evenings; null when not all tasks find a place, or time is over.</summary>
     /// <param name="ranks">By task, from 0 (most urgent) to 1.</param>
     /// <param name="worth">By task: of a minute of its work.</param>
     /// <param name="chance">How much chance moves ranks.</param>
     /// <param name="fillings">How often each evening is filled.</param>
     /// <param name="path">The first evenings are taken from it.</param>
     /// <param name="kept">How many; none without a path.</param>
-    internal PlacedTasks? Run(double[] ranks, double[] worth, double chance, int fillings, EveningPath? path, int kept)
+    /// <param name="mayGoOn">Asked before each evening; null when it always may.</param>
+    internal PlacedTasks? Run(double[] ranks, double[] worth, double chance, int fillings, EveningPath? path, int kept, Func<bool>? mayGoOn = null)
     {
         if (!Begin() || (path is not null && !Repeat(path, kept))) return null;
         for (var evening = kept; evening < Evenings.Length && choice.May.Count > 0; evening++)
         {
+            if (mayGoOn?.Invoke() == false) return null;
             StartEvening(evening);
             var until = evening + 1 < Evenings.Length ? Evenings[evening + 1] : ScheduleFacts.Never;
             if (!FillBest(Evenings[evening], until, ranks, worth, chance, fillings)) return null;

@@ -26,7 +26,7 @@ internal sealed class ScheduleSearch
     private const double MostSecondsOfOrders = 1;
 
     // Where the limit is in work, so many passes. Our own choice.
-    private const int PassesOfEvenings = 20;
+    private const int PassesOfEvenings = 10;
 
     // A turn counts for something even where the solver says it did nothing, so that a limit in work ends.
     private const double LeastWork = 0.1;
@@ -84,6 +84,8 @@ internal sealed class ScheduleSearch
         LevelBounds.Raise(facts, ranges, Best.Values, Bounds);
     }
 
+    private bool IsLate => facts.Levels.Where((level, i) => level.Kind == ScheduleLevelKind.Lateness && Best!.Values[i] > Bounds[i]).Any();
+
     private bool IsProven => Best!.Values.AsSpan().SequenceEqual(Bounds);
 
     /// <summary>How long the search may take for a level. [s], or work</summary>
@@ -114,13 +116,17 @@ internal sealed class ScheduleSearch
         var passes = limits.Deterministic ? 200 : int.MaxValue;
         Take(new WaveSearch(facts, ranges, new ListPlacing(facts, ranges)).Run(Best!, seconds, passes, cancellationToken), "Waves");
         // Where dates are kept and tasks are few, orders save settings that evenings do not; else evenings come farther.
-        var isHard = facts.Count > OrderSearch.MostTasksWithMemory || facts.Levels.Select((l, i) => l.Kind == ScheduleLevelKind.Lateness && Best!.Values[i] > Bounds[i]).Any(isLate => isLate);
+        var isHard = facts.Count > OrderSearch.MostTasksWithMemory || IsLate;
         if (!IsProven && isHard) FillEvenings(seconds * ShareOfEvenings, "Evenings");
         if (!IsProven) Take(orders.Run(Best!, isHard ? seconds * (1 - ShareOfEvenings) : seconds, passes, Bounds, cancellationToken), "Orders");
         if (!IsProven && !isHard) FillEvenings(Left * ShareOfShortEvenings, "Evenings");
     }
 
-    private void FillEvenings(double seconds, string phase) => Take(evenings.Run(Best!, seconds, limits.Deterministic ? PassesOfEvenings : int.MaxValue, cancellationToken), phase);
+    private void FillEvenings(double seconds, string phase)
+    {
+        var (longest, passes) = limits.Deterministic ? (double.MaxValue, PassesOfEvenings) : (seconds, int.MaxValue);
+        Take(evenings.Run(Best!, longest, passes, cancellationToken), phase);
+    }
 
     private void Improve(int level)
     {
@@ -167,7 +173,7 @@ internal sealed class ScheduleSearch
         var orders = new OrderSearches(facts, ranges, limits.Seed + level, WorkersOfOrders);
         while (Left > stop && !IsOver && Best!.Values[level] > Bounds[level])
         {
-            FillEvenings(limits.Deterministic ? double.MaxValue : Math.Min(Left - stop, MostSecondsOfEvenings), Phase(level));
+            FillEvenings(Math.Min(Left - stop, MostSecondsOfEvenings), Phase(level));
             var (turn, passes) = limits.Deterministic ? (double.MaxValue, 50) : (Math.Min(Left - stop, MostSecondsOfOrders), int.MaxValue);
             Take(orders.Run(Best, turn, passes, Bounds, cancellationToken), Phase(level));
             work += Math.Max(LeastWork, stretches.Next(Best, Left - stop));

@@ -30,6 +30,9 @@ public sealed class CalendarProblemTests
     }
 
     [Fact]
+    public void When_all_is_ready_counts_in_whole_hours() => Assert.Equal((60, 0), (Made(Request()).Schedule.ReadyStepMinutes, Made(Request()).Schedule.ReadyOffsetMinutes));
+
+    [Fact]
     public void A_gift_is_due_when_its_day_begins_by_the_clock_on_the_wall()
     {
         var request = Request() with { Hours = new WorkHours { TimeZone = "America/New_York" }, Gifts = [Gift(new DateOnly(2027, 6, 19)) with { Priority = 3 }] };

@@ -6,8 +6,9 @@ namespace Scrapwright.Planning.Calendar;
 /// <summary>Passes of evenings one after the other on one thread: any aim, or one near the best so far, often with the first evenings as they were.</summary>
 internal sealed class EveningClimb
 {
-    // How often each evening is filled, and of a hundred passes how many begin anew. Our own choice, by measurement.
-    private const int Fillings = 20;
+    // How often each evening is filled, from pass to pass another number, and of a hundred passes how many begin anew. Our own choice, by measurement.
+    private const int FewestFillings = 5;
+    private const int MostFillings = 25;
     private const int AnewOfHundred = 20;
 
     // The worth of a date falls quickly from the most urgent on. Our own choice.
@@ -67,7 +68,7 @@ internal sealed class EveningClimb
         var steps = Ranks(waves.Staggered(next.Steps));
         var ranks = Ranks([.. steps.Select((s, task) => ((1 - next.Dates) * s) + (next.Dates * dateRank[task]))]);
         double[] worth = [.. rest.Select((r, task) => 1 + (next.WorthOfRest * r) + (next.WorthOfDate * Math.Pow(1 - dateRank[task], PowerOfDate)))];
-        var placement = filling.Run(ranks, worth, next.Chance, Fillings, kept == 0 ? null : path, kept, mayGoOn);
+        var placement = filling.Run(ranks, worth, next.Chance, random.Next(FewestFillings, MostFillings + 1), kept == 0 ? null : path, kept, mayGoOn);
         if (placement is null || (Best is not null && LevelValues.Compare(placement.Values, Best.Values) > 0)) return;
         (Best, aim, path) = (placement, next, filling.Path);
     }

@@ -19,7 +19,8 @@ internal sealed class ScheduleSearch
 
     // Evenings are filled for a part of the time of orders, or of what is left after these. Our own choice, by measurement.
     private const double ShareOfEvenings = 0.7;
-    private const double ShareOfShortEvenings = 0.25;
+    private const double ShareOfShortEvenings = 0.15;
+    private const double ShareBeforeSolver = 0.4;
 
     // Evenings, orders and stretches take turns. Our own choice, by measurement.
     private const double MostSecondsOfEvenings = 4;
@@ -115,10 +116,11 @@ internal sealed class ScheduleSearch
         var seconds = limits.Deterministic ? double.MaxValue : Math.Min(Left * MostShareOfOrders, SecondsOfOrders * Math.Pow(facts.Count / 120.0, 2));
         var passes = limits.Deterministic ? 200 : int.MaxValue;
         Take(new WaveSearch(facts, ranges, new ListPlacing(facts, ranges)).Run(Best!, seconds, passes, cancellationToken), "Waves");
-        // Where dates are kept and tasks are few, orders save settings that evenings do not; else evenings come farther.
+        var begin = Best!;
+        // Where dates are kept and tasks are few, orders save settings that evenings do not, and begin where these began; else they go on from the evenings, which come farther.
         var isHard = facts.Count > OrderSearch.MostTasksWithMemory || IsLate;
-        if (!IsProven && isHard) FillEvenings(seconds * ShareOfEvenings, "Evenings");
-        if (!IsProven) Take(orders.Run(Best!, isHard ? seconds * (1 - ShareOfEvenings) : seconds, passes, Bounds, cancellationToken), "Orders");
+        FillEvenings(isHard ? seconds * ShareOfEvenings : Left * ShareOfShortEvenings, "Evenings");
+        if (!IsProven) Take(orders.Run(isHard ? Best! : begin, isHard ? seconds * (1 - ShareOfEvenings) : seconds, passes, Bounds, cancellationToken), "Orders");
         if (!IsProven && !isHard) FillEvenings(Left * ShareOfShortEvenings, "Evenings");
     }
 
@@ -154,6 +156,13 @@ internal sealed class ScheduleSearch
 
     private void ImproveWhole(int level, double seconds)
     {
+        if (!limits.Deterministic && facts.Levels[level].Kind is ScheduleLevelKind.Lateness or ScheduleLevelKind.AllReady)
+        {
+            FillEvenings(seconds * ShareBeforeSolver, Phase(level));
+            if (Best!.Values[level] <= Bounds[level]) return;
+            seconds *= 1 - ShareBeforeSolver;
+        }
+
         var narrowed = Deadlines.Narrow(facts, ranges, Best!.Values, level);
         var model = new ScheduleModel(facts, narrowed);
         for (var earlier = 0; earlier < level; earlier++) model.Hold(earlier, Best.Values[earlier]);

@@ -7,11 +7,15 @@ namespace Scrapwright.Core.Calendar.Building;
 /// </summary>
 internal sealed class EveningOrder
 {
+    // Orders tried beyond one for each evening; with a few hundred tasks that is a fraction of a second. Our own choice.
+    private const int MostMoves = 300;
+
     private readonly ScheduleFacts facts;
     private readonly ListPlacing placing;
     private readonly ImmutableArray<ScheduleWindow> evenings;
     private PlacedTasks best;
     private int changes;
+    private int moves;
 
     private EveningOrder(ScheduleFacts facts, StartRanges ranges, PlacedTasks placed)
     {
@@ -27,6 +31,13 @@ internal sealed class EveningOrder
         if (facts.SetUps.Length == 0) return placed;
         var order = new EveningOrder(facts, ranges, placed);
         foreach (var evening in order.evenings) order.Try(evening);
+        foreach (var evening in order.evenings)
+        {
+            while (order.HasJoinedRuns(evening))
+            {
+            }
+        }
+
         return order.best;
     }
 
@@ -48,17 +59,60 @@ internal sealed class EveningOrder
 
     private void Try(ScheduleWindow evening)
     {
+        if (Inside(evening) is { Length: > 0 } inside) IsTaken(BySetting(inside));
+    }
+
+    /// <summary>The tasks of an evening, in their order.</summary>
+    private int[] Inside(ScheduleWindow evening) =>
+        [.. Enumerable.Range(0, facts.Count).Where(t => facts.Hours[t] != ScheduleFacts.None && IsIn(evening, best.Start[t])).OrderBy(t => best.Start[t])];
+
+    /// <summary>Tries an order of an evening's tasks; true when it is no worse and settings change less often.</summary>
+    private bool IsTaken(List<int> inside)
+    {
         int[] order = [.. Enumerable.Range(0, facts.Count).OrderBy(t => best.Start[t])];
-        var inside = order.Where(t => facts.Hours[t] != ScheduleFacts.None && IsIn(evening, best.Start[t])).ToHashSet();
-        if (inside.Count == 0) return;
-        var first = Array.FindIndex(order, inside.Contains);
-        int[] tried = [.. order[..first], .. BySetting([.. order.Where(inside.Contains)]), .. order[first..].Where(t => !inside.Contains(t))];
+        var isInside = inside.ToHashSet();
+        var first = Array.FindIndex(order, isInside.Contains);
+        int[] tried = [.. order[..first], .. inside, .. order[first..].Where(t => !isInside.Contains(t))];
         var keys = new long[facts.Count];
         for (var i = 0; i < tried.Length; i++) keys[tried[i]] = i;
-        if (!placing.Run(keys)) return;
+        if (!placing.Run(keys)) return false;
         var placed = PlacedTasks.Of(facts, placing.Bench);
-        if (LevelValues.Compare(placed.Values, best.Values) > 0 || Changes(facts, placed.Start) is var fewer && fewer >= changes) return;
+        if (LevelValues.Compare(placed.Values, best.Values) > 0 || Changes(facts, placed.Start) is var fewer && fewer >= changes) return false;
         (best, changes) = (placed, fewer);
+        return true;
+    }
+
+    /// <summary>Brings two runs of one setting together, the later one forwards or the earlier one backwards; false when nothing of that is any better.</summary>
+    private bool HasJoinedRuns(ScheduleWindow evening)
+    {
+        var runs = Runs(Inside(evening));
+        for (var later = 2; later < runs.Count; later++)
+        {
+            for (var earlier = later - 2; earlier >= 0; earlier--)
+            {
+                if (facts.SetUp[runs[earlier][0]] != facts.SetUp[runs[later][0]]) continue;
+                if (moves >= MostMoves) return false;
+                moves += 2;
+                var between = runs[(earlier + 1)..later].SelectMany(run => run).ToArray();
+                int[] before = [.. runs[..earlier].SelectMany(run => run)], after = [.. runs[(later + 1)..].SelectMany(run => run)];
+                if (IsTaken([.. before, .. runs[earlier], .. runs[later], .. between, .. after]) || IsTaken([.. before, .. between, .. runs[earlier], .. runs[later], .. after])) return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Tasks one after the other that need the same setting.</summary>
+    private List<List<int>> Runs(int[] tasks)
+    {
+        var runs = new List<List<int>>();
+        foreach (var task in tasks)
+        {
+            if (runs.Count > 0 && facts.SetUp[runs[^1][0]] == facts.SetUp[task]) runs[^1].Add(task);
+            else runs.Add([task]);
+        }
+
+        return runs;
     }
 
     /// <summary>Tasks of one setting together, each after those of the evening that it follows; what can be done at once comes before what follows from it, so that one kind of work runs on.</summary>

@@ -48,7 +48,7 @@ public sealed class EveningSearchTests
         var cabinetFirst = Placed(facts, ranges, [0, 1, 1, 1]);
         Assert.True(cabinetFirst.Values[0] > 48);
 
-        var found = new EveningSearch(facts, ranges, 1, 1).Run(cabinetFirst, double.MaxValue, 40, default);
+        var found = new EveningSearch(facts, ranges, 1, 1).Run(cabinetFirst, double.MaxValue, 200, default);
 
         Assert.Equal(24, found.Values[0]);
     }

@@ -1,3 +1,4 @@
+using Scrapwright.Core.Calendar;
 using Scrapwright.Core.Calendar.Building;
 
 namespace Scrapwright.Planning.Calendar;
@@ -28,7 +29,7 @@ internal sealed class EveningFilling
         choice = new EveningChoice(facts, ranges, placing);
         open = new int[placing.Groups.Members.Length];
         rank = new double[facts.Count];
-        Evenings = Begins(facts);
+        Evenings = [.. CalendarWindows.Of(facts.Problem).Select((window, i) => i == 0 ? 0 : window.Start)];
     }
 
     /// <summary>When each evening begins; what has no hours may also be done between it and the next. [min]</summary>
@@ -60,19 +61,6 @@ internal sealed class EveningFilling
         }
 
         return placing.Bench.Placed == facts.Count ? PlacedTasks.Of(facts, placing.Bench) : null;
-    }
-
-    private static int[] Begins(ScheduleFacts facts)
-    {
-        var begins = new List<int>();
-        var end = -1;
-        foreach (var window in facts.Windows.SelectMany(w => w).OrderBy(w => w.Start))
-        {
-            if (window.Start > end) begins.Add(begins.Count == 0 ? 0 : window.Start);
-            end = Math.Max(end, window.End);
-        }
-
-        return [.. begins];
     }
 
     private bool Begin()

@@ -23,13 +23,6 @@ internal sealed class Bench
     /// <summary>By task: where it stands, or none.</summary>
     internal int[] Start { get; }
 
-    /// <summary>Minutes of setting up that a start of a task brings with it; zero where its setting stands in the window already.</summary>
-    internal int NewSetUpMinutes(int task, int start)
-    {
-        var key = facts.SetUp[task];
-        return key == ScheduleFacts.None || setUps[key, FindWindow(task, start)] != StandingSetUps.Absent ? 0 : facts.SetUps[key].Minutes;
-    }
-
     /// <summary>How many tasks are placed.</summary>
     internal int Placed => placed.Count;
 
@@ -53,6 +46,13 @@ internal sealed class Bench
     {
         var start = facts.Hours[task] == ScheduleFacts.None ? WithNeeds(task, from) : InWindows(task, from);
         return start + facts.Minutes[task] > facts.LatestEnd[task] ? ScheduleFacts.Never : start;
+    }
+
+    /// <summary>Minutes of setting up that a start of a task brings with it; zero where its setting stands in the window already.</summary>
+    internal int NewSetUpMinutes(int task, int start)
+    {
+        var key = facts.SetUp[task];
+        return key == ScheduleFacts.None || setUps[key, FindWindow(task, start)] != StandingSetUps.Absent ? 0 : facts.SetUpMinutes(task);
     }
 
     /// <summary>Puts a task where it fits.</summary>

@@ -22,7 +22,7 @@ internal sealed class EveningOrder
         (this.facts, best) = (facts, placed);
         placing = new ListPlacing(facts, ranges);
         evenings = CalendarWindows.Of(facts.Problem);
-        changes = Changes(facts, placed.Start);
+        changes = Changes(facts, evenings, placed.Start);
     }
 
     /// <summary>The same tasks in such an order; what was given when there is none that is as good.</summary>
@@ -31,20 +31,15 @@ internal sealed class EveningOrder
         if (facts.SetUps.Length == 0) return placed;
         var order = new EveningOrder(facts, ranges, placed);
         foreach (var evening in order.evenings) order.Try(evening);
-        foreach (var evening in order.evenings)
-        {
-            while (order.HasJoinedRuns(evening))
-            {
-            }
-        }
-
+        foreach (var evening in order.evenings) order.JoinRuns(evening);
         return order.best;
     }
 
     /// <summary>How often another setting is taken up within an evening, all of them together.</summary>
-    internal static int Changes(ScheduleFacts facts, int[] start)
+    internal static int Changes(ScheduleFacts facts, int[] start) => Changes(facts, CalendarWindows.Of(facts.Problem), start);
+
+    private static int Changes(ScheduleFacts facts, ImmutableArray<ScheduleWindow> evenings, int[] start)
     {
-        var evenings = CalendarWindows.Of(facts.Problem);
         var changes = 0;
         foreach (var evening in Enumerable.Range(0, facts.Count).Where(t => facts.Hours[t] != ScheduleFacts.None).GroupBy(t => evenings.FirstOrDefault(e => IsIn(e, start[t]))))
         {
@@ -59,7 +54,7 @@ internal sealed class EveningOrder
 
     private void Try(ScheduleWindow evening)
     {
-        if (Inside(evening) is { Length: > 0 } inside) IsTaken(BySetting(inside));
+        if (Inside(evening) is { Length: > 0 } inside) TryOrder(BySetting(inside));
     }
 
     /// <summary>The tasks of an evening, in their order.</summary>
@@ -67,7 +62,7 @@ internal sealed class EveningOrder
         [.. Enumerable.Range(0, facts.Count).Where(t => facts.Hours[t] != ScheduleFacts.None && IsIn(evening, best.Start[t])).OrderBy(t => best.Start[t])];
 
     /// <summary>Tries an order of an evening's tasks; true when it is no worse and settings change less often.</summary>
-    private bool IsTaken(List<int> inside)
+    private bool TryOrder(List<int> inside)
     {
         int[] order = [.. Enumerable.Range(0, facts.Count).OrderBy(t => best.Start[t])];
         var isInside = inside.ToHashSet();
@@ -77,13 +72,19 @@ internal sealed class EveningOrder
         for (var i = 0; i < tried.Length; i++) keys[tried[i]] = i;
         if (!placing.Run(keys)) return false;
         var placed = PlacedTasks.Of(facts, placing.Bench);
-        if (LevelValues.Compare(placed.Values, best.Values) > 0 || Changes(facts, placed.Start) is var fewer && fewer >= changes) return false;
+        if (LevelValues.Compare(placed.Values, best.Values) > 0 || Changes(facts, evenings, placed.Start) is var fewer && fewer >= changes) return false;
         (best, changes) = (placed, fewer);
         return true;
     }
 
+    private void JoinRuns(ScheduleWindow evening)
+    {
+        var isBetter = true;
+        while (isBetter) isBetter = TryJoin(evening);
+    }
+
     /// <summary>Brings two runs of one setting together, the later one forwards or the earlier one backwards; false when nothing of that is any better.</summary>
-    private bool HasJoinedRuns(ScheduleWindow evening)
+    private bool TryJoin(ScheduleWindow evening)
     {
         var runs = Runs(Inside(evening));
         for (var later = 2; later < runs.Count; later++)
@@ -95,7 +96,7 @@ internal sealed class EveningOrder
                 moves += 2;
                 var between = runs[(earlier + 1)..later].SelectMany(run => run).ToArray();
                 int[] before = [.. runs[..earlier].SelectMany(run => run)], after = [.. runs[(later + 1)..].SelectMany(run => run)];
-                if (IsTaken([.. before, .. runs[earlier], .. runs[later], .. between, .. after]) || IsTaken([.. before, .. between, .. runs[earlier], .. runs[later], .. after])) return true;
+                if (TryOrder([.. before, .. runs[earlier], .. runs[later], .. between, .. after]) || TryOrder([.. before, .. between, .. runs[earlier], .. runs[later], .. after])) return true;
             }
         }
 

@@ -38,9 +38,6 @@ internal sealed class ListPlacing
     /// <summary>What is placed together.</summary>
     internal TaskGroups Groups => groups;
 
-    /// <summary>By task: its group, in which all are placed together.</summary>
-    internal int[] GroupOf => groups.Of;
-
     /// <summary>The task that found no place in the last pass, or none.</summary>
     internal int Stuck { get; private set; } = ScheduleFacts.None;
 

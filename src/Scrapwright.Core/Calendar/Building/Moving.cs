@@ -94,7 +94,7 @@ internal sealed class Moving
         var any = false;
         for (var other = 0; other < facts.Count; other++)
         {
-            if (Placing.GroupOf[other] != Placing.GroupOf[task] || facts.Fixed[other] != ScheduleFacts.None || pushed[other]) continue;
+            if (Placing.Groups.Of[other] != Placing.Groups.Of[task] || facts.Fixed[other] != ScheduleFacts.None || pushed[other]) continue;
             pushed[other] = true;
             any = true;
         }

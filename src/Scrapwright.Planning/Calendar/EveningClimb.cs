@@ -50,11 +50,11 @@ internal sealed class EveningClimb
         path = EveningPath.Of(placement, filling.Groups, filling.Evenings);
     }
 
-    /// <summary>Tries passes until time or passes are over.</summary>
-    internal void Run(double seconds, int passes, CancellationToken cancellationToken)
+    /// <summary>Tries passes until time or passes are over, or the bounds are reached.</summary>
+    internal void Run(double seconds, int passes, long[] bounds, CancellationToken cancellationToken)
     {
         var clock = Stopwatch.StartNew();
-        for (var pass = 0; pass < passes && MayGoOn(); pass++) Try(MayGoOn);
+        for (var pass = 0; pass < passes && MayGoOn() && Best?.Values.AsSpan().SequenceEqual(bounds) != true; pass++) Try(MayGoOn);
 
         bool MayGoOn() => clock.Elapsed.TotalSeconds < seconds && !cancellationToken.IsCancellationRequested;
     }

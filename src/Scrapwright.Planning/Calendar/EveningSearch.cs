@@ -7,6 +7,9 @@ internal sealed class EveningSearch
 {
     private readonly EveningClimb[] climbs;
 
+    /// <summary>False where there are no hours or no settings: then nothing is searched.</summary>
+    internal bool HasEvenings => climbs.Length > 0;
+
     /// <summary>A search that has not begun.</summary>
     internal EveningSearch(ScheduleFacts facts, StartRanges ranges, int seed, int workers)
     {
@@ -18,14 +21,15 @@ internal sealed class EveningSearch
     /// <param name="first">Where to begin.</param>
     /// <param name="seconds">Longest time.</param>
     /// <param name="passes">Most passes of each thread.</param>
+    /// <param name="bounds">It ends when these are reached.</param>
     /// <param name="cancellationToken">Ends it.</param>
-    internal PlacedTasks Run(PlacedTasks first, double seconds, int passes, CancellationToken cancellationToken)
+    internal PlacedTasks Run(PlacedTasks first, double seconds, int passes, long[] bounds, CancellationToken cancellationToken)
     {
-        if (climbs.Length == 0) return first;
+        if (!HasEvenings) return first;
         return BestOfThreads.Find(climbs, climb =>
         {
             climb.Consider(first);
-            climb.Run(seconds, passes, cancellationToken);
+            climb.Run(seconds, passes, bounds, cancellationToken);
             return climb.Best!;
         });
     }

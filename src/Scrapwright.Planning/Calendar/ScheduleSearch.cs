@@ -116,6 +116,7 @@ internal sealed class ScheduleSearch
         var seconds = limits.Deterministic ? double.MaxValue : Math.Min(Left * MostShareOfOrders, SecondsOfOrders * Math.Pow(facts.Count / 120.0, 2));
         var passes = limits.Deterministic ? 200 : int.MaxValue;
         Take(new WaveSearch(facts, ranges, new ListPlacing(facts, ranges)).Run(Best!, seconds, passes, cancellationToken), "Waves");
+        if (IsProven) return;
         var begin = Best!;
         // Where dates are kept and tasks are few, orders save settings that evenings do not, and begin where these began; else they go on from the evenings, which come farther.
         var isHard = facts.Count > OrderSearch.MostTasksWithMemory || IsLate;
@@ -127,7 +128,7 @@ internal sealed class ScheduleSearch
     private void FillEvenings(double seconds, string phase)
     {
         var (longest, passes) = limits.Deterministic ? (double.MaxValue, PassesOfEvenings) : (seconds, int.MaxValue);
-        Take(evenings.Run(Best!, longest, passes, cancellationToken), phase);
+        Take(evenings.Run(Best!, longest, passes, Bounds, cancellationToken), phase);
     }
 
     private void Improve(int level)
@@ -156,7 +157,7 @@ internal sealed class ScheduleSearch
 
     private void ImproveWhole(int level, double seconds)
     {
-        if (!limits.Deterministic && facts.Levels[level].Kind is ScheduleLevelKind.Lateness or ScheduleLevelKind.AllReady)
+        if (!limits.Deterministic && evenings.HasEvenings && facts.Levels[level].Kind is ScheduleLevelKind.Lateness or ScheduleLevelKind.AllReady)
         {
             FillEvenings(seconds * ShareBeforeSolver, Phase(level));
             if (Best!.Values[level] <= Bounds[level]) return;

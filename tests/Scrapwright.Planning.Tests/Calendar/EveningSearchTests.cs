@@ -18,7 +18,7 @@ public sealed class EveningSearchTests
             var (facts, ranges) = Of(problem);
             if (First(facts, ranges) is not { } first) return;
 
-            var found = new EveningSearch(facts, ranges, seed, 1).Run(first, double.MaxValue, 4, default);
+            var found = new EveningSearch(facts, ranges, seed, 1).Run(first, double.MaxValue, 4, None(facts), default);
 
             Assert.Empty(ScheduleAudit.Check(problem, found.ToSchedule(facts, LevelBounds.Of(facts, ranges))));
             Assert.True(LevelValues.Compare(found.Values, first.Values) <= 0);
@@ -34,7 +34,7 @@ public sealed class EveningSearchTests
         var giftByGift = GiftByGift(facts, ranges);
         Assert.Equal(1440 + 120, Ready(facts, giftByGift));
 
-        var found = new EveningSearch(facts, ranges, 1, 1).Run(giftByGift, double.MaxValue, 20, default);
+        var found = new EveningSearch(facts, ranges, 1, 1).Run(giftByGift, double.MaxValue, 20, None(facts), default);
 
         Assert.Equal(1440 + 90, Ready(facts, found));
     }
@@ -48,7 +48,7 @@ public sealed class EveningSearchTests
         var cabinetFirst = Placed(facts, ranges, [0, 1, 1, 1]);
         Assert.True(cabinetFirst.Values[0] > 48);
 
-        var found = new EveningSearch(facts, ranges, 1, 1).Run(cabinetFirst, double.MaxValue, 200, default);
+        var found = new EveningSearch(facts, ranges, 1, 1).Run(cabinetFirst, double.MaxValue, 200, None(facts), default);
 
         Assert.Equal(24, found.Values[0]);
     }
@@ -61,7 +61,16 @@ public sealed class EveningSearchTests
 
         Assert.Equal(Found().Start, Found().Start);
 
-        PlacedTasks Found() => new EveningSearch(facts, ranges, 3, 2).Run(first, double.MaxValue, 5, default);
+        PlacedTasks Found() => new EveningSearch(facts, ranges, 3, 2).Run(first, double.MaxValue, 5, None(facts), default);
+    }
+
+    [Fact]
+    public void It_ends_when_the_bounds_are_reached()
+    {
+        var (facts, ranges) = Of(RandomProblems.Middling(17));
+        var first = First(facts, ranges)!;
+
+        Assert.Same(first, new EveningSearch(facts, ranges, 3, 1).Run(first, double.MaxValue, int.MaxValue, first.Values, default));
     }
 
     [Fact]
@@ -70,7 +79,7 @@ public sealed class EveningSearchTests
         var (facts, ranges) = Of(PublishedInstance.Problem);
         var first = First(facts, ranges)!;
 
-        Assert.Same(first, new EveningSearch(facts, ranges, 1, 2).Run(first, double.MaxValue, 5, default));
+        Assert.Same(first, new EveningSearch(facts, ranges, 1, 2).Run(first, double.MaxValue, 5, None(facts), default));
     }
 
     [Fact]
@@ -101,6 +110,9 @@ public sealed class EveningSearchTests
         Assert.Equal(placement.Start.Where(s => s < 120).Order(), again!.Start.Where(s => s < 120).Order());
         Assert.All(Enumerable.Range(0, facts.Count).Where(t => placement.Start[t] < 120), t => Assert.Equal(placement.Start[t], again.Start[t]));
     }
+
+    // No bound is ever reached.
+    private static long[] None(ScheduleFacts facts) => [.. facts.Levels.Select(_ => -1L)];
 
     private static (ScheduleFacts, StartRanges) Of(ScheduleProblem problem)
     {

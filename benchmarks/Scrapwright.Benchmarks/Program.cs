@@ -24,7 +24,7 @@ switch (args)
         Console.WriteLine("""
             benchmarks planning [example|large]   what the planner reaches, level by level, with the first placement beside it
             benchmarks cutting [1d|2d] [NAME] [--folder FOLDER]   published cutting instances with known optima: ours, bound, seconds
-            benchmarks scheduling [j30|j60|j120|shop] [--seconds N] [--every K] [--only NAME] [--workers N] [--steps] [--folder FOLDER]   published scheduling instances with best known values, and an invented shop
+            benchmarks scheduling [j30|j60|j120|shop] [--seconds N] [--every K] [--only NAME] [--workers N] [--seed N] [--steps] [--folder FOLDER]   published scheduling instances with best known values, and an invented shop
             benchmarks baselines [PILES]          gifts and wood beside a careful maker's and the first placement's
             benchmarks growth [OFFCUTS]           how time grows from 25 to 1,000 offcuts
             benchmarks replan                     planning again after one changed size, 60 offcuts

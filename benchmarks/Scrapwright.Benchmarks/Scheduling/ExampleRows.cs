@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using Scrapwright.Core.Calendar;
+using Scrapwright.Core.Calendar.Building;
 using Scrapwright.Core.Plans;
 using Scrapwright.Files;
 using Scrapwright.Planning;
@@ -13,9 +14,9 @@ internal static class ExampleRows
 {
     private static readonly (string What, string Start)[] Starts = [("time enough", "2027-05-01T00:00Z"), ("begun late", "2027-05-25T00:00Z")];
 
-    internal static async Task RunAsync(double seconds, int workers, IProgress<ScheduleProgress>? steps)
+    internal static async Task RunAsync(double seconds, int workers, int seed, IProgress<ScheduleProgress>? steps)
     {
-        var limits = new PlanLimits { Seconds = seconds, Workers = workers };
+        var limits = new PlanLimits { Seconds = seconds, Workers = workers, Seed = seed };
         if (await Planner.PlanAsync(ExampleWorkshop.Request, new PlanLimits { Seconds = 5, Deterministic = true }) is not PlanOutcome.Planned { Plan: var plan })
         {
             Console.WriteLine("  example: no plan");
@@ -29,6 +30,10 @@ internal static class ExampleRows
         }
     }
 
+    private static string Changes(ScheduleProblem problem, ScheduleOutcome outcome) => outcome is ScheduleOutcome.Scheduled { Schedule: var schedule }
+        ? $", another setting taken up {EveningOrder.Changes(new ScheduleFacts(problem), [.. schedule.Tasks.Select(t => t.Start)])} times within evenings"
+        : "";
+
     private static CalendarRequest After(CalendarRequest request, WorkCalendar before) => request with
     {
         Start = before.Evenings[1].End.AddHours(1),
@@ -41,7 +46,7 @@ internal static class ExampleRows
         if (CalendarProblem.Make(request) is not CalendarMaking.Made { Problem: var problem }) return null;
         var clock = Stopwatch.StartNew();
         var outcome = await Scheduler.SolveAsync(problem.Schedule, limits, steps);
-        ShopRows.Write($"example, {problem.Schedule.Tasks.Length} tasks, {what}", outcome, clock.Elapsed);
+        ShopRows.Write($"example, {problem.Schedule.Tasks.Length} tasks, {what}", outcome, clock.Elapsed, Changes(problem.Schedule, outcome));
         return outcome is ScheduleOutcome.Scheduled { Schedule: var schedule } ? WorkCalendar.Of(problem, schedule) : null;
     }
 }

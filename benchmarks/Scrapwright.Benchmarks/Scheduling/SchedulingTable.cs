@@ -15,6 +15,7 @@ internal static class SchedulingTable
         var seconds = (double?)Number(rest, "--seconds");
         var every = (int?)Number(rest, "--every") ?? 1;
         var workers = (int?)Number(rest, "--workers") ?? 2;
+        var seed = (int?)Number(rest, "--seed") ?? new PlanLimits().Seed;
         var folder = Word(rest, "--folder");
         var only = Word(rest, "--only") ?? "";
         var showsSteps = rest.Remove("--steps");
@@ -23,7 +24,7 @@ internal static class SchedulingTable
         {
             if (what == "shop")
             {
-                await ShopRows.RunAsync(seconds, workers, showsSteps, only);
+                await ShopRows.RunAsync(seconds, workers, seed, showsSteps, only);
                 continue;
             }
 
